@@ -1,0 +1,2 @@
+/** Templates and what they are filled with. */
+package groupwright.documents.template;

@@ -1,0 +1,2 @@
+/** What rings, cogs and wheel give: ratios, steps, range, capacity, shift positions. */
+package groupwright.drivetrain.gearing;

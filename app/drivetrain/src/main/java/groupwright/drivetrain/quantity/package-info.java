@@ -1,0 +1,2 @@
+/** Small checked values that must not be swapped: tooth counts, lengths, wheels. */
+package groupwright.drivetrain.quantity;
