@@ -5,17 +5,25 @@ import groupwright.definition.record.Settings;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** A named pure function of a project: what it means, its unit and formula, where that comes from, and the function. */
 public final class Figure {
+    private static final int KEPT_SETTINGS = 1000;
+
     private final Builder parts;
+    private final int scopeMask;
+    private final Map<Settings, Settings> filled = new ConcurrentHashMap<>(); // a cache, bounded
 
     private Figure(Builder parts) {
         this.parts = parts;
+        this.scopeMask =
+                parts.scopes.stream().mapToInt(scope -> 1 << scope.ordinal()).sum();
     }
 
     /** Starts the description of a figure. */
@@ -106,7 +114,7 @@ public final class Figure {
     }
 
     Subject checked(Subject subject) {
-        if (!subject.scopes().equals(parts.scopes)) {
+        if (subject.mask() != scopeMask) {
             throw new Invalid(
                     id(),
                     "is asked about " + (subject.ids().isEmpty() ? "nothing" : subject),
@@ -123,6 +131,19 @@ public final class Figure {
     }
 
     Settings filledIn(Settings given) {
+        Settings known = filled.get(given);
+        if (known != null) {
+            return known;
+        }
+        Settings all = fillIn(given);
+        if (filled.size() < KEPT_SETTINGS) {
+            filled.put(given, all);
+            filled.put(all, all);
+        }
+        return all;
+    }
+
+    private Settings fillIn(Settings given) {
         TreeMap<String, String> all = new TreeMap<>();
         for (Parameter parameter : parts.parameters) {
             String value = given.get(parameter.name())

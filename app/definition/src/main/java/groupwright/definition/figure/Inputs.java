@@ -69,6 +69,15 @@ public interface Inputs {
     /** The records whose field names this one, in order; the field holds an id, an optional id or a list of ids. */
     <R extends Entry> List<RecordId> referring(Field<R, ?> reference, RecordId target);
 
+    /** The records whose field names no record at all. */
+    <R extends Entry> List<RecordId> referringToNone(Field<R, ?> reference);
+
+    /**
+     * The circle into which following a field from record to record leads, from its smallest id on; empty where the way
+     * ends.
+     */
+    <R extends Entry> List<RecordId> circle(Field<R, Optional<RecordId>> next, RecordId from);
+
     /** The answer of another figure. */
     Answer ask(String figure, Subject subject, Settings parameters);
 

@@ -69,6 +69,11 @@ public final class Subject implements Comparable<Subject> {
         return (mask & (1 << scope.ordinal())) != 0;
     }
 
+    /** One bit for each scope that is present, by its ordinal. */
+    int mask() {
+        return mask;
+    }
+
     /** The records, in the order of scopes. */
     public List<RecordId> ids() {
         return List.of(ids);

@@ -87,6 +87,11 @@ public final class Definition {
         return (List<R>) (List<?>) tables[RecordKinds.all().indexOf(kind)].all();
     }
 
+    /** The ids of a kind whose numbers lie from {@code first} up to but not {@code end}; O(log n + found). */
+    public List<RecordId> idsBetween(RecordKind<?> kind, int first, int end) {
+        return tables[RecordKinds.all().indexOf(kind)].idsBetween(first, end);
+    }
+
     /** How many records of a kind there are. */
     public int count(RecordKind<?> kind) {
         return tables[RecordKinds.all().indexOf(kind)].size();

@@ -58,6 +58,38 @@ final class RecordTable {
         return all;
     }
 
+    /** The ids whose numbers lie from {@code first} up to but not {@code end}; O(log n + found). */
+    List<RecordId> idsBetween(int first, int end) {
+        List<RecordId> found = new ArrayList<>();
+        for (int chunk = firstChunkReaching(first); chunk < chunks.length; chunk++) {
+            for (Entry entry : chunks[chunk]) {
+                int number = entry.id().number();
+                if (number >= end) {
+                    return found;
+                }
+                if (number >= first) {
+                    found.add(entry.id());
+                }
+            }
+        }
+        return found;
+    }
+
+    private int firstChunkReaching(int number) {
+        int low = 0;
+        int high = chunks.length - 1;
+        while (low <= high) {
+            int middle = (low + high) >>> 1;
+            Entry[] chunk = chunks[middle];
+            if (chunk[chunk.length - 1].id().number() < number) {
+                low = middle + 1;
+            } else {
+                high = middle - 1;
+            }
+        }
+        return low;
+    }
+
     RecordTable with(Entry record) {
         if (chunks.length == 0) {
             return new RecordTable(new Entry[][] {{record}}, 1);

@@ -1,0 +1,31 @@
+package groupwright.definition.ledger;
+
+import groupwright.definition.figure.Answer;
+import groupwright.definition.figure.Ask;
+import groupwright.definition.figure.Band;
+import groupwright.definition.figure.Catalogue;
+import groupwright.definition.record.Definition;
+import java.util.List;
+
+/** Answers about one definition: the ledger itself, or what it would say if something were otherwise. */
+public interface View {
+    /** The definition the answers are about. */
+    Definition definition();
+
+    /** The figures that can be asked. */
+    Catalogue catalogue();
+
+    /** The answer to a question. */
+    Answer ask(Ask ask);
+
+    /** How well that answer is known. */
+    Band band(Ask ask);
+
+    /** Runs the figure once more and tells what it read and asked, in that order. */
+    Workings explain(Ask ask);
+
+    /**
+     * Every field behind an answer, directly or through other figures, with its value, in the order of addresses.
+     */
+    List<Workings.FieldInput> trace(Ask ask);
+}
