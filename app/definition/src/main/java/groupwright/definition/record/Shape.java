@@ -160,6 +160,15 @@ public final class Shape<T> {
     }
 
     /**
+     * Holds one value against the limits of its field.
+     *
+     * @throws Invalid if it breaks one
+     */
+    public void check(int position, Object value) {
+        LimitCheck.check(components.get(position), value);
+    }
+
+    /**
      * Holds a record against the limits of its description, its inner objects too.
      *
      * @throws Invalid for the first field that breaks one
