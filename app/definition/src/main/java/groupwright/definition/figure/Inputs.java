@@ -97,8 +97,13 @@ public interface Inputs {
     /** How well another figure's answer is known. */
     Band band(String figure, Subject subject, Settings parameters);
 
-    /** Finds a figure of the catalogue by its id. */
-    Optional<Figure> figure(String id);
+    /**
+     * Every field behind another figure's answer, one text each, {@code address = value}, in the order of addresses.
+     */
+    List<String> trace(String figure, Subject subject, Settings parameters);
+
+    /** The catalogue, to find figures that records name. */
+    Catalogue catalogue();
 
     /**
      * The sum, position by position, of the series that a figure gives for each record of a kind; a tree of sums with 16

@@ -192,7 +192,12 @@ public final class Fork implements View {
         }
 
         @Override
-        Catalogue catalogue() {
+        List<Workings.FieldInput> traceOf(Ask other) {
+            return Fork.this.trace(other);
+        }
+
+        @Override
+        public Catalogue catalogue() {
             return ledger.catalogue();
         }
     }

@@ -359,7 +359,15 @@ public final class Ledger implements View {
         }
 
         @Override
-        Catalogue catalogue() {
+        List<Workings.FieldInput> traceOf(Ask other) {
+            AnswerNode answer = settled(other);
+            read.add(answer);
+            Trace.reads(answer).forEach(read::add);
+            return Trace.fields(answer);
+        }
+
+        @Override
+        public Catalogue catalogue() {
             return catalogue;
         }
     }

@@ -3,7 +3,6 @@ package groupwright.definition.ledger;
 import groupwright.definition.figure.Answer;
 import groupwright.definition.figure.Ask;
 import groupwright.definition.figure.Band;
-import groupwright.definition.figure.Catalogue;
 import groupwright.definition.figure.Figure;
 import groupwright.definition.figure.Inputs;
 import groupwright.definition.figure.Missing;
@@ -174,8 +173,10 @@ abstract class Reading implements Inputs {
     }
 
     @Override
-    public final Optional<Figure> figure(String id) {
-        return catalogue().find(id);
+    public final List<String> trace(String figure, Subject subject, Settings settings) {
+        return traceOf(declared(figure, subject, settings)).stream()
+                .map(input -> input.address() + " = " + input.text())
+                .toList();
     }
 
     @Override
@@ -210,5 +211,5 @@ abstract class Reading implements Inputs {
 
     abstract Series total(SumNode.Key key);
 
-    abstract Catalogue catalogue();
+    abstract List<Workings.FieldInput> traceOf(Ask other);
 }

@@ -87,7 +87,12 @@ final class Recorder extends Reading {
     }
 
     @Override
-    Catalogue catalogue() {
+    List<Workings.FieldInput> traceOf(Ask other) {
+        return view.trace(other);
+    }
+
+    @Override
+    public Catalogue catalogue() {
         return view.catalogue();
     }
 }

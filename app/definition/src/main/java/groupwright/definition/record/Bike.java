@@ -61,4 +61,6 @@ public record Bike(
             throw new Invalid("chainLineMost_mm", "lies inside chainLineLeast_mm", "swap the two");
         }
     }
+
+    public static final Field<Bike, String> RETIRED = Field.of(Bike.class, "retired", Bike::retired);
 }

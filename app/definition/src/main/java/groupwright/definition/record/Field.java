@@ -41,7 +41,16 @@ public final class Field<R, T> {
         return new Field<>(
                 outer.owner,
                 joined(outer.path, inner.path),
-                record -> outer.getter.apply(record).flatMap(object -> flat(inner.getter.apply(object))));
+                record -> outer.getter.apply(record).map(inner.getter));
+    }
+
+    /** An optional field inside an object that may be absent itself; absent either way means absent here. */
+    public static <R, O, T> Field<R, Optional<T>> optionalInside(
+            Field<R, Optional<O>> outer, Field<O, Optional<T>> inner) {
+        return new Field<>(
+                outer.owner,
+                joined(outer.path, inner.path),
+                record -> outer.getter.apply(record).flatMap(inner.getter));
     }
 
     /** A field of the object with the given id in a list; absent where the list has no such object. */
@@ -52,7 +61,7 @@ public final class Field<R, T> {
         return new Field<>(list.owner, joined(path, inner.path), record -> {
             for (I item : list.getter.apply(record)) {
                 if (item.id().equals(id)) {
-                    return flat(inner.getter.apply(item));
+                    return Optional.of(inner.getter.apply(item));
                 }
             }
             return Optional.empty();
@@ -65,11 +74,6 @@ public final class Field<R, T> {
                 list.owner,
                 list.path,
                 record -> list.getter.apply(record).stream().map(Item::id).toList());
-    }
-
-    @SuppressWarnings("unchecked") // an Optional inside an Optional says nothing more than one
-    private static <T> Optional<T> flat(T value) {
-        return value instanceof Optional<?> optional ? (Optional<T>) optional : Optional.of(value);
     }
 
     private static List<String> joined(List<String> first, List<String> second) {

@@ -137,6 +137,7 @@ public record RiderGroup(
             Field.of(RiderGroup.class, "dragArea_m2", RiderGroup::dragArea_m2);
     public static final Field<RiderGroup, Amount> EFFICIENCY =
             Field.of(RiderGroup.class, "efficiency", RiderGroup::efficiency);
+    public static final Field<RiderGroup, String> RETIRED = Field.of(RiderGroup.class, "retired", RiderGroup::retired);
     public static final Field<RiderGroup, List<Climb>> CLIMBS =
             Field.of(RiderGroup.class, "climbs", RiderGroup::climbs);
 }
