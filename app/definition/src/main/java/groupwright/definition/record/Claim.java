@@ -56,6 +56,9 @@ public record Claim(
     public static final Field<Claim, State> STATE = Field.of(Claim.class, "state", Claim::state);
     public static final Field<Claim, List<Approval>> APPROVALS = Field.of(Claim.class, "approvals", Claim::approvals);
 
+    public static final Field<Claim, String> STATE_REASON = Field.of(Claim.class, "stateReason", Claim::stateReason);
+    public static final Field<Claim, String> RETIRED = Field.of(Claim.class, "retired", Claim::retired);
+
     @Override
     public String title() {
         return wording;

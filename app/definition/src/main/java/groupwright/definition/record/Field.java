@@ -18,13 +18,25 @@ public final class Field<R, T> {
     private final Class<?> owner;
     private final List<String> path;
     private final Function<R, T> getter;
+    private final Part part;
     private final int hash;
 
+    /** What of the place is read: all of it, or only which objects a list holds. */
+    private enum Part {
+        WHOLE,
+        IDS
+    }
+
     private Field(Class<?> owner, List<String> path, Function<R, T> getter) {
+        this(owner, path, getter, Part.WHOLE);
+    }
+
+    private Field(Class<?> owner, List<String> path, Function<R, T> getter, Part part) {
         this.owner = owner;
+        this.part = part;
         this.path = List.copyOf(path);
         this.getter = getter;
-        this.hash = 31 * owner.hashCode() + this.path.hashCode();
+        this.hash = 31 * owner.hashCode() + this.path.hashCode() + part.ordinal();
     }
 
     /**
@@ -107,6 +119,7 @@ public final class Field<R, T> {
         return other instanceof Field<?, ?> field
                 && field.hash == hash
                 && field.owner == owner
+                && field.part == part
                 && field.path.equals(path);
     }
 

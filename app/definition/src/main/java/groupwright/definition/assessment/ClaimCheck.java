@@ -1,0 +1,179 @@
+package groupwright.definition.assessment;
+
+import groupwright.definition.assessment.ClaimFigures.Asker;
+import groupwright.definition.assessment.ClaimFigures.Standing;
+import groupwright.definition.figure.Answer;
+import groupwright.definition.figure.Ask;
+import groupwright.definition.figure.Band;
+import groupwright.definition.figure.FigureText;
+import groupwright.definition.figure.Inputs;
+import groupwright.definition.figure.Missing;
+import groupwright.definition.figure.Quantity;
+import groupwright.definition.figure.Verdict;
+import groupwright.definition.ledger.ValueText;
+import groupwright.definition.record.Address;
+import groupwright.definition.record.Amount;
+import groupwright.definition.record.Approval;
+import groupwright.definition.record.ApprovedAnswer;
+import groupwright.definition.record.Claim;
+import groupwright.definition.record.Criterion.Comparator;
+import groupwright.definition.record.Project;
+import groupwright.definition.record.RecordId;
+import groupwright.definition.record.Support;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Compares a claim with what it rests on today and with what it rested on when it was approved. */
+final class ClaimCheck {
+    private final Asker asker;
+    private final Inputs in;
+    private final RecordId claim;
+    private final Basis basis;
+    private final List<Support> supports;
+
+    ClaimCheck(Asker asker, Inputs in, RecordId claim) {
+        this.asker = asker;
+        this.in = in;
+        this.claim = claim;
+        this.supports = in.get(claim, Claim.SUPPORTS);
+        this.basis = Basis.of(
+                in.get(claim, Claim.WORDING),
+                supports,
+                in.get(claim, Claim.REQUIREMENTS),
+                in.catalogue(),
+                in.get(RecordId.PROJECT, Project.LEAD_CONCEPT));
+    }
+
+    Standing standing() {
+        Claim.State state = in.get(claim, Claim.STATE);
+        if (state == Claim.State.WITHDRAWN || !in.get(claim, Claim.RETIRED).isEmpty()) {
+            return new Standing(ClaimState.WITHDRAWN, in.get(claim, Claim.STATE_REASON));
+        } else if (basis.isEmpty()) {
+            return new Standing(ClaimState.UNSUPPORTED, "it rests on nothing");
+        }
+        List<String> lacking = lacking();
+        if (state == Claim.State.PROPOSED) {
+            return new Standing(ClaimState.PROPOSED, String.join("; ", lacking));
+        } else if (!lacking.isEmpty()) {
+            return new Standing(ClaimState.UNSUPPORTED, String.join("; ", lacking));
+        }
+        List<Approval> approvals = in.get(claim, Claim.APPROVALS);
+        return sinceApproval(approvals.get(approvals.size() - 1));
+    }
+
+    /** What it should rest on and cannot, because it is broken or missing. */
+    private List<String> lacking() {
+        List<String> lacking = new ArrayList<>(basis.broken());
+        for (Map.Entry<String, Ask> entry : basis.asks().entrySet()) {
+            Answer answer = asker.ask(entry.getValue());
+            if (answer instanceof Missing missing) {
+                lacking.add(entry.getKey() + " has no answer: "
+                        + missing.inputs().get(0).address() + ", "
+                        + missing.inputs().get(0).remedy());
+            } else if (answer instanceof Verdict verdict && verdict.outcome() == Verdict.Outcome.MISSING_INPUT) {
+                lacking.add(
+                        verdict.missing().isEmpty()
+                                ? entry.getKey() + " is missing input"
+                                : entry.getKey() + " is missing input: "
+                                        + verdict.missing().get(0).address());
+            }
+        }
+        return lacking;
+    }
+
+    private Standing sinceApproval(Approval approval) {
+        List<String> changed = new ArrayList<>(untrue());
+        List<String> recalculated = new ArrayList<>();
+        if (!approval.wording().equals(in.get(claim, Claim.WORDING))) {
+            changed.add("the wording was \"" + approval.wording() + "\"");
+        }
+        Map<String, ApprovedAnswer> approved = new TreeMap<>();
+        approval.answers().forEach(answer -> approved.put(answer.figure(), answer));
+        for (Map.Entry<String, Ask> entry : basis.asks().entrySet()) {
+            ApprovedAnswer then = approved.get(entry.getKey());
+            if (then == null) {
+                changed.add(entry.getKey() + " was not part of the approval");
+                continue;
+            }
+            compare(entry.getValue(), then, changed, recalculated);
+        }
+        if (!changed.isEmpty()) {
+            return new Standing(ClaimState.CHANGED_SINCE_APPROVAL, String.join("; ", changed));
+        } else if (!recalculated.isEmpty()) {
+            return new Standing(ClaimState.RECALCULATED, String.join("; ", recalculated));
+        }
+        return new Standing(ClaimState.HOLDS, "");
+    }
+
+    private void compare(Ask ask, ApprovedAnswer then, List<String> changed, List<String> recalculated) {
+        Answer now = asker.ask(ask);
+        if (!differs(ask, now, then)) {
+            return;
+        }
+        String sentence = ask + " was " + then.value() + " " + then.unit() + ", is " + shown(now);
+        boolean sameInputs =
+                then.formulaVersion() != ask.figure().version() && then.inputs().equals(asker.inputs(ask));
+        (sameInputs ? recalculated : changed).add(sentence.replaceAll(" +", " ").replace(" ,", ","));
+    }
+
+    private static boolean differs(Ask ask, Answer now, ApprovedAnswer then) {
+        if (now instanceof Quantity quantity) {
+            if (!quantity.unit().symbol().equals(then.unit())) {
+                return true;
+            }
+            try {
+                double was = Double.parseDouble(then.value());
+                return !(Math.abs(quantity.value() - was) <= ask.figure().resolution());
+            } catch (NumberFormatException noNumber) {
+                return true; // what was approved was no number, so it is something else now
+            }
+        }
+        return !ValueText.of(now).equals(then.value());
+    }
+
+    private static String shown(Answer answer) {
+        return answer instanceof Quantity quantity
+                ? ValueText.number(quantity.value()) + " " + quantity.unit()
+                : ValueText.of(answer);
+    }
+
+    /** Limits and verdicts that are broken today. */
+    List<String> untrue() {
+        List<String> untrue = new ArrayList<>();
+        for (Support support : supports) {
+            Optional<Limit> limit = limit(support);
+            Ask ask = FigureText.parse(support.figure())
+                    .resolve(in.catalogue(), in.get(RecordId.PROJECT, Project.LEAD_CONCEPT));
+            if (limit.isPresent()) {
+                Answer answer = asker.ask(ask);
+                Verdict verdict = limit.get().judge(answer, Band.NOT_STATED, ask.subject());
+                if (verdict.outcome() != Verdict.Outcome.MEETS) {
+                    untrue.add(ask + " is " + shown(answer) + ", not "
+                            + support.comparator()
+                                    .map(ValueText::word)
+                                    .orElse("")
+                                    .replace('-', ' ') + " " + ValueText.of(support.limit()) + " " + support.unit());
+                }
+            }
+        }
+        for (Ask ask : basis.asks().values()) {
+            if (asker.ask(ask) instanceof Verdict verdict && verdict.outcome() == Verdict.Outcome.MISSES) {
+                untrue.add(ask.subject().ids().get(1) + " " + verdict.words());
+            }
+        }
+        return untrue;
+    }
+
+    private Optional<Limit> limit(Support support) {
+        return support.comparator()
+                .map(side -> new Limit(
+                        side == Support.Side.AT_LEAST ? Comparator.AT_LEAST : Comparator.AT_MOST,
+                        support.limit().map(Amount::value).orElseThrow(),
+                        Optional.empty(),
+                        support.unit(),
+                        Address.of(claim, "supports", support.id(), "unit")));
+    }
+}
