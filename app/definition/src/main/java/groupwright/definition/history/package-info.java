@@ -1,0 +1,2 @@
+/** What an edit changed and what followed from it. */
+package groupwright.definition.history;
