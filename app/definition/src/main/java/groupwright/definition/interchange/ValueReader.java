@@ -112,6 +112,11 @@ final class ValueReader {
                 .orElse("");
     }
 
+    /** The value of a default, which is known to be good. */
+    Object usual(FieldType type, JsonNode node) {
+        return value(type, node, "").orElseThrow();
+    }
+
     private Optional<Object> value(FieldType type, JsonNode node, String path) {
         if (type instanceof FieldType.Text) {
             return node.isTextual() ? Optional.of(node.textValue()) : mismatch(type, node, path);
