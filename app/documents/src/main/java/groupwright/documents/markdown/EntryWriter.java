@@ -39,7 +39,8 @@ final class EntryWriter {
         writer.block();
         writer.pushTight(true);
         item("trace.figure", code(entry.id()), entry.id(), writer);
-        item("trace.formula", escape(entry.formula()), entry.formula(), writer);
+        String version = labels.text("trace.versionNumber", Integer.toString(entry.formulaVersion()));
+        item("trace.formula", escape(entry.formula()) + " (" + version + ")", entry.formula(), writer);
         inputs(entry.inputs(), writer);
         String restsOn = numbered.restsOn().stream().map(this::reference).collect(separated());
         item("trace.uses", restsOn, restsOn, writer);
@@ -47,7 +48,7 @@ final class EntryWriter {
         item("trace.leavesOut", escape(entry.leavesOut()), entry.leavesOut(), writer);
         String requirements = String.join(labels.text("list.separator"), entry.requirements());
         item("trace.requirements", escape(requirements), requirements, writer);
-        item(labels.text("trace.version"), Integer.toString(entry.formulaVersion()), writer);
+
         item(labels.text("trace.shownAt"), places(numbered), writer);
         writer.popTight();
         separate(writer);

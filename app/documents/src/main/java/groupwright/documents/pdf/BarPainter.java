@@ -17,11 +17,11 @@ final class BarPainter {
     /**
      * Draws a bar.
      *
+     * @param middle height of its middle
      * @param top upper edge of the row, from which the upright runs to {@code bottom}
      */
-    static void paint(Canvas canvas, Inline.Bar bar, double x, double width, double top, double bottom) {
+    static void paint(Canvas canvas, Inline.Bar bar, double x, double width, double middle, double top, double bottom) {
         double target = x + width / 2;
-        double middle = (top + bottom) / 2;
         double perShare = (width / 2 - 3) / SCALE;
         if (bar.verdict() == Verdict.MISSING_INPUT) {
             Color colour = Paper.of(bar.verdict());
@@ -39,7 +39,7 @@ final class BarPainter {
             paintCut(canvas, target, end, middle);
         }
         bar.band().ifPresent(band -> paintBand(canvas, bar, band, target, perShare, middle));
-        canvas.line(target, top, target, bottom, 0.9, Paper.INK);
+        canvas.line(target, top, target, bottom, 0.8, Paper.INK);
     }
 
     private static void paintBody(Canvas canvas, Inline.Bar bar, double target, double end, double middle) {

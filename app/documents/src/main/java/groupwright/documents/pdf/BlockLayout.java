@@ -66,7 +66,10 @@ final class BlockLayout extends AbstractVisitor {
     @Override
     public void visit(Heading heading) {
         HeadingLook look = HeadingLook.of(heading.getLevel());
-        List<Piece> pieces = setter.pieces(heading, look.style(), Line.NONE);
+        List<Piece> pieces = new ArrayList<>(setter.pieces(heading, look.style(), Line.NONE));
+        if (pieces.size() > 2 && isSectionNumber(pieces.get(0))) {
+            pieces.add(1, pieces.get(1)); // a wider space behind the number
+        }
         List<Slab> lines = Paragraphs.slabs(breaker.lines(pieces, width), x, look.leading(), look.before());
         String title = plainText(heading);
         for (int i = 0; i < lines.size(); i++) {
@@ -192,6 +195,10 @@ final class BlockLayout extends AbstractVisitor {
 
     private void addGap(double height) {
         slabs.add(Slab.of(height, 0, List.of(), (canvas, top) -> {}));
+    }
+
+    private static boolean isSectionNumber(Piece piece) {
+        return piece instanceof Piece.Word word && word.run().text().matches("\\d+(\\.\\d+)*\\.?");
     }
 
     private static String plainText(Heading heading) {

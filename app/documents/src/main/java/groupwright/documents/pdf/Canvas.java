@@ -8,6 +8,9 @@ import java.awt.Color;
 
 /** Draws on the current page; lengths in points, y grows downwards from the upper edge. */
 final class Canvas {
+    /** Thousandths of the size; more would read as a space when text is copied. */
+    private static final double MOST_SHIFT = 80;
+
     private final PdfWriter writer;
     private final FontShelf shelf;
     private final Outline outline;
@@ -21,7 +24,7 @@ final class Canvas {
     void text(Run run, double x, double baseline) {
         PdfContentByte ink = ink();
         ink.beginText();
-        ink.setFontAndSize(shelf.font(run.style().face()), (float) run.style().size());
+        ink.setFontAndSize(shelf.font(run.style()), (float) run.style().size());
         ink.setColorFill(run.style().colour());
         ink.setTextMatrix((float) x, up(baseline - run.style().rise()));
         if (run.style().digits() == Style.Digits.TABULAR) {
@@ -32,25 +35,24 @@ final class Canvas {
         ink.endText();
     }
 
-    /** Digits in the middle of the room of a zero. */
+    /** Digits near the middle of their room, which is that of a zero; the next sign stands where it would anyway. */
     private PdfTextArray tabular(Run run) {
         PdfTextArray array = new PdfTextArray();
         Face face = run.style().face();
-        double room = shelf.width(face, '0');
         StringBuilder plain = new StringBuilder();
-        double pending = 0;
+        double shifted = 0;
         for (int sign : run.text().codePoints().toArray()) {
             boolean digit = sign >= '0' && sign <= '9';
-            double side = digit ? (room - shelf.width(face, sign)) / 2 : 0;
-            if (pending + side != 0 && plain.length() > 0) {
+            double shift = digit ? Math.min(MOST_SHIFT, (shelf.width(face, '0') - shelf.width(face, sign)) / 2.0) : 0;
+            if (shift != shifted && plain.length() > 0) {
                 array.add(plain.toString());
                 plain.setLength(0);
             }
-            if (pending + side != 0) {
-                array.add((float) -(pending + side));
+            if (shift != shifted) {
+                array.add((float) (shifted - shift));
             }
             plain.appendCodePoint(sign);
-            pending = side;
+            shifted = shift;
         }
         array.add(plain.toString());
         return array;

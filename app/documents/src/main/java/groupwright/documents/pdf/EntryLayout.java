@@ -18,7 +18,7 @@ final class EntryLayout {
     private static final double LABEL_ROOM = 68;
     private static final double TEXT_LEFT = PageGeometry.LEFT + NUMBER_ROOM + LABEL_ROOM;
     private static final double TEXT_ROOM = PageGeometry.TEXT_WIDTH - NUMBER_ROOM - LABEL_ROOM;
-    private static final Style TEXT = Style.CAPTION.in(Paper.INK).in(Style.Digits.TABULAR);
+    private static final Style TEXT = Style.CAPTION.in(Paper.INK);
     private static final Style LABEL = Style.CAPTION;
     private static final Style ADDRESS = Style.CAPTION.in(Face.MONO).ofSize(7.25);
 
@@ -46,7 +46,7 @@ final class EntryLayout {
         TraceEntry entry = numbered.entry();
         List<Slab> slabs = new ArrayList<>(title(numbered));
         row(slabs, "trace.figure", setter.pieces(entry.id(), ADDRESS.in(Paper.INK)));
-        row(slabs, "trace.formula", setter.pieces(entry.formula(), TEXT));
+        row(slabs, "trace.formula", formula(entry));
         String inputsLabel = "trace.inputs";
         for (TraceInput input : entry.inputs()) {
             row(slabs, inputsLabel, input(input));
@@ -59,7 +59,6 @@ final class EntryLayout {
                 slabs,
                 "trace.requirements",
                 setter.pieces(String.join(labels.text("list.separator"), entry.requirements()), TEXT));
-        row(slabs, "trace.version", setter.pieces(Integer.toString(entry.formulaVersion()), TEXT));
         row(slabs, numbered.places() == 0 ? "trace.shownAt" : "trace.shownOnPages", pages(numbered));
         return Paragraphs.kept(slabs);
     }
@@ -102,8 +101,18 @@ final class EntryLayout {
         slabs.addAll(lines);
     }
 
+    private List<Piece> formula(TraceEntry entry) {
+        if (entry.formula().isBlank()) {
+            return List.of();
+        }
+        List<Piece> pieces = new ArrayList<>(setter.pieces(entry.formula() + "  ", TEXT));
+        String version = labels.text("trace.versionNumber", Integer.toString(entry.formulaVersion()));
+        pieces.addAll(setter.pieces(version, LABEL));
+        return pieces;
+    }
+
     private List<Piece> input(TraceInput input) {
-        List<Piece> pieces = new ArrayList<>(setter.pieces(input.label() + " ", TEXT));
+        List<Piece> pieces = new ArrayList<>(setter.pieces(input.label() + ": ", TEXT));
         pieces.addAll(setter.pieces(input.shown().text(), TEXT));
         if (!input.address().isEmpty()) {
             pieces.addAll(setter.pieces("  " + input.address(), ADDRESS));

@@ -10,21 +10,39 @@ import java.util.Map;
 
 /** The faces of one document, read when first asked for, and the widths of their signs. */
 final class FontShelf {
-    private final Map<Face, BaseFont> fonts = new EnumMap<>(Face.class);
+    private final Map<Face, BaseFont> drawn = new EnumMap<>(Face.class);
+    private final Map<Face, BaseFont> tabular = new EnumMap<>(Face.class);
     private final Map<Face, Map<Integer, Integer>> widths = new EnumMap<>(Face.class);
 
-    BaseFont font(Face face) {
-        return fonts.computeIfAbsent(face, FontShelf::read);
+    /**
+     * The font to write a style with. Tabular digits are a font of their own whose digits all advance like the zero:
+     * if gaps made up for narrow digits, programs that copy or search text would read {@code 1 .64}.
+     */
+    BaseFont font(Style style) {
+        if (style.digits() == Style.Digits.PROPORTIONAL || style.face() == Face.MONO) {
+            return drawn(style.face());
+        }
+        return tabular.computeIfAbsent(style.face(), face -> {
+            BaseFont font = read(face);
+            for (char digit = '0'; digit <= '9'; digit++) {
+                font.setCharAdvance(digit, width(face, '0'));
+            }
+            return font;
+        });
     }
 
     boolean has(Face face, int sign) {
-        return font(face).charExists(sign);
+        return drawn(face).charExists(sign);
     }
 
-    /** Width of a sign in thousandths of the size. */
+    /** Width of a sign as drawn, in thousandths of the size. */
     int width(Face face, int sign) {
         return widths.computeIfAbsent(face, key -> new HashMap<>())
-                .computeIfAbsent(sign, key -> font(face).getWidth(Character.toString(sign)));
+                .computeIfAbsent(sign, key -> drawn(face).getWidth(Character.toString(sign)));
+    }
+
+    private BaseFont drawn(Face face) {
+        return drawn.computeIfAbsent(face, FontShelf::read);
     }
 
     private static BaseFont read(Face face) {

@@ -31,7 +31,7 @@ final class LinePainter {
             } else if (piece instanceof Piece.Mark mark) {
                 VerdictPainter.paint(canvas, mark.verdict(), at, baseline, mark.size());
             } else if (piece instanceof Piece.Bar bar) {
-                BarPainter.paint(canvas, bar.bar(), at, bar.width(), top, bottom);
+                BarPainter.paint(canvas, bar.bar(), at, bar.width(), baseline - 2.9, top, bottom);
             }
             at += piece.width();
         }

@@ -14,12 +14,13 @@ import org.commonmark.node.Node;
 /**
  * Draws a document as an A4 PDF: text, tables and verdicts on the left, what each number is on the right, and links from
  * every number to its entry in the last chapter and back. Equal documents give equal bytes on one build of Java. It
- * needs no display, but Java needs one font on the system to read the embedded ones.
+ * needs no display. A renderer reads its fonts once and may be used again, but not by several threads at a time.
  */
 public final class PdfRenderer {
+    private final FontShelf shelf = new FontShelf();
+
     /** The whole file. Cost grows with the text; all pages are laid out before the first is drawn. */
     public RenderedPdf render(DocumentTree document) {
-        FontShelf shelf = new FontShelf();
         Typesetter typesetter = new Typesetter(shelf);
         Labels labels = Labels.of(document.issue().locale());
         List<Page> pages = new ArrayList<>(Paginator.paginate(body(document, labels, typesetter)));

@@ -74,11 +74,14 @@ sealed interface Piece {
         }
     }
 
+    /** Empty room, so that words under a mark line up. */
+    record Room(double width) implements Piece {}
+
     /** A criterion bar. */
     record Bar(Inline.Bar bar) implements Piece {
         @Override
         public double width() {
-            return 60;
+            return 54;
         }
     }
 

@@ -12,7 +12,7 @@ final class TableLayout {
     private static final int LONGEST_UNSPLIT = 15;
     private static final double LEADING = 10.5;
     private static final double PADDING = 1.9;
-    private static final double GAP = 11;
+    private static final double GAP = 10;
     /** Lines of one cell that surely fit on a page with the head; taller rows continue in a next slab. */
     private static final int MOST_LINES = 40;
 
@@ -56,7 +56,7 @@ final class TableLayout {
             boolean keeps = !last && (rows <= LONGEST_UNSPLIT || i == 0 || i == body.size() - 2);
             slabs.add(keeps ? body.get(i).keepingNext() : body.get(i));
         }
-        Slab end = slabs.remove(slabs.size() - 1).padded(body.isEmpty() ? 0 : 0, 1.5);
+        Slab end = slabs.remove(slabs.size() - 1).padded(0, 1.5);
         double height = end.height();
         slabs.add(end.withBefore(slabs.isEmpty() ? head.before() : 0)
                 .over((canvas, top) -> canvas.line(x, top + height, x + width, top + height, 1.1, Paper.INK)));
@@ -92,7 +92,22 @@ final class TableLayout {
     private List<List<Line>> lines(TableCells cells, List<TableColumn> columns) {
         List<List<Line>> lines = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
-            lines.add(breaker.lines(cells.cell(i), columns.get(i).width()));
+            lines.add(lines(cells.cell(i), columns.get(i).width()));
+        }
+        return lines;
+    }
+
+    /** Words that follow a mark stay clear of it in the next lines, too. */
+    private List<Line> lines(List<Piece> cell, double room) {
+        if (cell.isEmpty() || !(cell.get(0) instanceof Piece.Mark mark)) {
+            return breaker.lines(cell, room);
+        }
+        List<Line> words = breaker.lines(cell.subList(1, cell.size()), room - mark.width());
+        List<Line> lines = new ArrayList<>();
+        for (Line line : words) {
+            List<Piece> indented = new ArrayList<>(line.pieces());
+            indented.add(0, lines.isEmpty() ? mark : new Piece.Room(mark.width()));
+            lines.add(new Line(indented));
         }
         return lines;
     }

@@ -23,7 +23,7 @@ final class TitleLayout {
         InlineSetter setter = new InlineSetter(typesetter);
         LineBreaker breaker = new LineBreaker(typesetter);
         List<Slab> slabs = new ArrayList<>();
-        List<Piece> title = setter.pieces(issue.title(), Style.BODY.strong().ofSize(24));
+        List<Piece> title = setter.pieces(issue.title(), Style.BODY.strong().ofSize(22));
         slabs.addAll(Paragraphs.slabs(breaker.lines(title, PageGeometry.TEXT_WIDTH), PageGeometry.LEFT, 30, 0));
         slabs.add(gap(7));
         for (Issue.Fact fact : issue.facts(labels)) {

@@ -24,7 +24,7 @@ final class VerdictPainter {
         double uprightX = verdict == Verdict.MISSES ? x + 9 * unit : verdict == Verdict.MEETS ? x + 3 * unit : middleX;
         canvas.line(uprightX, top, uprightX, top + 12 * unit, upright, colour);
         if (verdict == Verdict.MEETS) {
-            canvas.fillHalfDisc(uprightX + 1.6 * unit, middleY, 4.2 * unit, colour);
+            canvas.fillHalfDisc(uprightX + 1.5 * unit, middleY, 4.9 * unit, colour);
         } else if (verdict == Verdict.MISSES) {
             double back = uprightX - 1.6 * unit;
             canvas.fillTriangle(back, top + 1.6 * unit, back, top + 10.4 * unit, back - 6.6 * unit, middleY, colour);

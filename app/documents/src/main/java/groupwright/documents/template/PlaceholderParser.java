@@ -29,7 +29,8 @@ final class PlaceholderParser implements InlineContentParser {
             }
             scanner.next();
         }
-        return ParsedInline.of(new Placeholder("", Placeholder.Form.NOT_CLOSED), start);
+        // the rest of the line goes with it: looking at it again from each brace would take quadratic time
+        return ParsedInline.of(new Placeholder("", Placeholder.Form.NOT_CLOSED), scanner.position());
     }
 
     /** Registers the parser. */

@@ -180,8 +180,8 @@ public final class Sample implements Content {
                 List.of(cogs),
                 List.of(),
                 List.of("R-005"));
-        TraceEntry target = entry(
-                "Target of R-005", "target R-005", "R-005", "18", "%", "", List.of(), List.of(), List.of("R-005"));
+        TraceEntry target =
+                entry("Target of R-005", "target R-005", "", "18", "%", "", List.of(), List.of(), List.of("R-005"));
         TraceEntry comfort = entry(
                 "Cadence on the 12 % wall",
                 "climb-cadence C-002 G-002 climb=wall",
