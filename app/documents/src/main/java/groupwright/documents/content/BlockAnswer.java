@@ -1,0 +1,54 @@
+package groupwright.documents.content;
+
+import java.util.List;
+import java.util.Objects;
+
+/** The answer to a block of a template. */
+public sealed interface BlockAnswer
+        permits BlockAnswer.Table, BlockAnswer.Items, BlockAnswer.Paragraph, BlockAnswer.Repeated, Unanswered {
+    /**
+     * A table. The body of the block in the template, if any, becomes its caption.
+     *
+     * @param columns at least one
+     * @param rows each with one cell for each column
+     */
+    record Table(List<Column> columns, List<List<Phrase>> rows) implements BlockAnswer {
+        public Table {
+            columns = List.copyOf(columns);
+            rows = rows.stream().map(List::copyOf).toList();
+            if (columns.isEmpty()) {
+                throw new IllegalArgumentException("a table needs at least one column");
+            }
+            for (List<Phrase> row : rows) {
+                if (row.size() != columns.size()) {
+                    throw new IllegalArgumentException(
+                            "a row has " + row.size() + " cells, the table " + columns.size() + " columns");
+                }
+            }
+        }
+    }
+
+    /** A bullet list. */
+    record Items(List<Phrase> items) implements BlockAnswer {
+        public Items {
+            items = List.copyOf(items);
+        }
+    }
+
+    /** A paragraph. */
+    record Paragraph(Phrase phrase) implements BlockAnswer {
+        public Paragraph {
+            Objects.requireNonNull(phrase, "phrase");
+        }
+    }
+
+    /**
+     * Repeated sections: the body of the block in the template is a template itself, filled once from each content.
+     * Each content should also answer what the outer one answers.
+     */
+    record Repeated(List<Content> contents) implements BlockAnswer {
+        public Repeated {
+            contents = List.copyOf(contents);
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** The fixed words of documents in the reader's language. */
+package groupwright.documents.labels;

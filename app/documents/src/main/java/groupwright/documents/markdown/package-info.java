@@ -1,0 +1,2 @@
+/** The document as Markdown. */
+package groupwright.documents.markdown;

@@ -1,0 +1,2 @@
+/** The document as PDF pages. */
+package groupwright.documents.pdf;

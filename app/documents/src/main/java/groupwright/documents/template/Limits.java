@@ -1,0 +1,13 @@
+package groupwright.documents.template;
+
+/**
+ * How much a template may be.
+ *
+ * @param bytes of the template in UTF-8
+ * @param blocks paragraphs, headings, list items, table rows and the like in the finished document
+ * @param depth levels of nesting: lists in quotes in lists, emphasis in emphasis
+ * @param loops levels of repeated sections
+ */
+record Limits(int bytes, int blocks, int depth, int loops) {
+    static final Limits STANDARD = new Limits(1024 * 1024, 100_000, 40, 3);
+}

@@ -1,0 +1,27 @@
+package groupwright.documents.template;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Collects problems of one template. */
+final class Problems {
+    private final String template;
+    private final Set<Problem> all = new LinkedHashSet<>(); // a repeated section meets a problem once for each item
+
+    Problems(String template) {
+        this.template = template;
+    }
+
+    void add(Problem.Kind kind, int line, int column, String wrong) {
+        all.add(new Problem(kind, template, line, column, wrong));
+    }
+
+    void tooMuch(String wrong) {
+        add(Problem.Kind.TOO_MUCH, 1, 1, wrong);
+    }
+
+    List<Problem> all() {
+        return List.copyOf(all);
+    }
+}

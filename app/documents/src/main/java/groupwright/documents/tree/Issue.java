@@ -1,0 +1,62 @@
+package groupwright.documents.tree;
+
+import groupwright.documents.labels.Labels;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Stream;
+
+/**
+ * What a document says about itself. Nothing here comes from a clock.
+ *
+ * @param title name of the document, for example {@code Specification}
+ * @param project name of the project
+ * @param company who issues it
+ * @param leadConcept the lead concept in words; empty if there is none
+ * @param state for example {@code draft 7 since milestone M-002}; may be empty
+ * @param date day of issue
+ * @param shownDate the same day as the reader writes it
+ * @param contentHash hash of the project the document was made from
+ * @param locale language of the fixed words
+ */
+public record Issue(
+        String title,
+        String project,
+        String company,
+        String leadConcept,
+        String state,
+        LocalDate date,
+        String shownDate,
+        String contentHash,
+        Locale locale) {
+    public Issue {
+        Objects.requireNonNull(project, "project");
+        Objects.requireNonNull(company, "company");
+        Objects.requireNonNull(leadConcept, "leadConcept");
+        Objects.requireNonNull(state, "state");
+        Objects.requireNonNull(date, "date");
+        Objects.requireNonNull(shownDate, "shownDate");
+        Objects.requireNonNull(contentHash, "contentHash");
+        Objects.requireNonNull(locale, "locale");
+        if (title.isBlank()) {
+            throw new IllegalArgumentException("a document needs a title");
+        }
+    }
+
+    /** One line of the title block. */
+    public record Fact(String label, String value) {}
+
+    /** The lines of the title block, those without a value left out. */
+    public List<Fact> facts(Labels labels) {
+        return Stream.of(
+                        new Fact(labels.text("title.project"), project),
+                        new Fact(labels.text("title.leadConcept"), leadConcept),
+                        new Fact(labels.text("title.company"), company),
+                        new Fact(labels.text("title.date"), shownDate),
+                        new Fact(labels.text("title.state"), state),
+                        new Fact(labels.text("title.contentHash"), contentHash))
+                .filter(fact -> !fact.value().isBlank())
+                .toList();
+    }
+}
