@@ -1,0 +1,2 @@
+/** What one set costs to make, and what it may cost. */
+package groupwright.drivetrain.cost;
