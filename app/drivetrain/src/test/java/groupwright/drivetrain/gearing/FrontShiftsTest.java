@@ -28,6 +28,17 @@ class FrontShiftsTest {
     }
 
     @Test
+    void ofTwoEquallyNearGearsTheOneWithFewerCogsToMoveIsTaken() {
+        // 24/16 = 1.5 lies as far below 36/18 = 2 as above 36/32 = 1.125: 4/3 either way
+        var set = GearSet.of(Crankset.of(24, 36), Cassette.of(16, 18, 32));
+        Shift shift = FrontShifts.madeUp(set).stream()
+                .filter(made -> made.from().equals(Gear.of(24, 16)))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(Gear.of(36, 18), shift.to());
+    }
+
+    @Test
     void overlapAndGap() {
         var one = new Chainring(24);
         var other = new Chainring(36);
