@@ -1,0 +1,81 @@
+package groupwright.documents.project;
+
+import groupwright.definition.assessment.Assessment;
+import groupwright.definition.figure.Answer;
+import groupwright.definition.figure.Ask;
+import groupwright.definition.figure.FigureText;
+import groupwright.definition.figure.Quantity;
+import groupwright.definition.ledger.View;
+import groupwright.definition.record.Definition;
+import groupwright.definition.record.Invalid;
+import groupwright.definition.record.RecordId;
+import groupwright.documents.content.Column;
+import groupwright.documents.content.Inline;
+import groupwright.documents.content.Phrase;
+import groupwright.documents.labels.Labels;
+import groupwright.documents.numbers.AnswerText;
+import groupwright.documents.numbers.Reader;
+import groupwright.documents.trace.ShownValue;
+import groupwright.documents.trace.TraceEntry;
+import java.util.Optional;
+
+/** What blocks work with: the ledger's view and the words and digits of one reader. */
+record Sheet(
+        View view,
+        Assessment assessment,
+        Traces traces,
+        AnswerText text,
+        Reader reader,
+        Labels labels,
+        Targets targets) {
+    Definition definition() {
+        return view.definition();
+    }
+
+    /** The lead concept. */
+    RecordId lead() {
+        return assessment
+                .lead()
+                .orElseThrow(
+                        () -> new Invalid("", "the project names no lead concept", "set leadConcept in project.json"));
+    }
+
+    /** A question in the figure grammar. */
+    Ask ask(String question) {
+        return FigureText.parse(question).resolve(view.catalogue(), assessment.lead());
+    }
+
+    /** Whether the catalogue has a figure. */
+    boolean knows(String figure) {
+        return view.catalogue().find(figure).isPresent();
+    }
+
+    /** A number with its unit and its entry. */
+    Inline live(Ask ask) {
+        return Inline.Live.of(traces.entry(ask));
+    }
+
+    /** A number without its unit, for columns whose head states it. */
+    Inline bare(Ask ask) {
+        TraceEntry entry = traces.entry(ask);
+        return new Inline.Live(ShownValue.of(entry.shown().value()), entry);
+    }
+
+    /** The answer as a plain number, if it is one. */
+    Optional<Double> number(Ask ask) {
+        Answer answer = view.ask(ask);
+        return answer instanceof Quantity quantity ? Optional.of(quantity.value()) : Optional.empty();
+    }
+
+    Phrase plain(String words) {
+        return Phrase.of(words.isEmpty() ? "—" : words);
+    }
+
+    Column textColumn(String key) {
+        return Column.text(labels.text(key));
+    }
+
+    Column numberColumn(String key) {
+        return Column.number(labels.text(key));
+    }
+}

@@ -1,0 +1,109 @@
+package groupwright.documents.project;
+
+import groupwright.definition.figure.Answer;
+import groupwright.definition.figure.Ask;
+import groupwright.definition.figure.Missing;
+import groupwright.definition.figure.Subject;
+import groupwright.definition.ledger.View;
+import groupwright.definition.ledger.Workings;
+import groupwright.definition.record.Criterion;
+import groupwright.definition.record.RecordKinds;
+import groupwright.definition.record.Requirement;
+import groupwright.documents.labels.Labels;
+import groupwright.documents.numbers.AnswerText;
+import groupwright.documents.numbers.FieldLabel;
+import groupwright.documents.trace.ShownValue;
+import groupwright.documents.trace.TraceEntry;
+import groupwright.documents.trace.TraceInput;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Makes trace entries of the ledger's workings; each question once. */
+final class Traces {
+    /** An answer that rests on more others than this lists them as inputs, not each with an entry of its own. */
+    private static final int MOST_ENTRIES = 12;
+
+    private final View view;
+    private final AnswerText text;
+    private final Labels labels;
+    private final Map<Ask, TraceEntry> entries = new HashMap<>(); // looked up only, never iterated
+    private final Map<String, List<String>> requirementsByFigure = new HashMap<>();
+
+    Traces(View view, AnswerText text, Labels labels) {
+        this.view = view;
+        this.text = text;
+        this.labels = labels;
+        for (Requirement requirement : view.definition().all(RecordKinds.REQUIREMENT)) {
+            for (Criterion criterion : requirement.criteria()) {
+                requirementsByFigure
+                        .computeIfAbsent(criterion.figure(), any -> new ArrayList<>())
+                        .add(requirement.id().text());
+            }
+        }
+    }
+
+    /** The entry of a question. */
+    TraceEntry entry(Ask ask) {
+        TraceEntry known = entries.get(ask);
+        if (known == null) { // not computeIfAbsent: entries contain entries
+            known = make(view.explain(ask));
+            entries.put(ask, known);
+        }
+        return known;
+    }
+
+    private TraceEntry make(Workings workings) {
+        Ask ask = workings.ask();
+        List<TraceInput> inputs = new ArrayList<>();
+        for (Workings.FieldInput input : workings.inputs()) {
+            inputs.add(new TraceInput(
+                    FieldLabel.of(input.address()),
+                    text.input(input.value(), input.unit()),
+                    input.address().toString()));
+        }
+        ask.parameters()
+                .values()
+                .forEach((name, value) ->
+                        inputs.add(new TraceInput(labels.text("trace.parameter", name), ShownValue.of(value), "")));
+        List<TraceEntry> uses = new ArrayList<>();
+        for (Workings.Use use : workings.uses()) {
+            if (workings.uses().size() <= MOST_ENTRIES) {
+                uses.add(entry(use.ask()));
+            } else {
+                inputs.add(new TraceInput(
+                        use.ask().figure().name() + ", " + use.ask().subject(),
+                        text.of(use.ask(), use.answer()),
+                        use.ask().toString()));
+            }
+        }
+        missing(workings.answer(), inputs);
+        return new TraceEntry(
+                ask.figure().name(),
+                ask.toString(),
+                subject(ask.subject()),
+                text.of(ask, workings.answer()),
+                ask.figure().formula(),
+                inputs,
+                uses,
+                ask.figure().source(),
+                ask.figure().leavesOut(),
+                ask.figure().version(),
+                requirementsByFigure.getOrDefault(ask.figure().id(), List.of()));
+    }
+
+    private void missing(Answer answer, List<TraceInput> inputs) {
+        if (answer instanceof Missing missing) {
+            missing.inputs()
+                    .forEach(input -> inputs.add(new TraceInput(
+                            labels.text("trace.missing"),
+                            ShownValue.of(input.remedy().isEmpty() ? "—" : input.remedy()),
+                            input.address().toString())));
+        }
+    }
+
+    private static String subject(Subject subject) {
+        return String.join(" · ", subject.ids().stream().map(Object::toString).toList());
+    }
+}

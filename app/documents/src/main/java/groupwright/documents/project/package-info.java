@@ -1,0 +1,2 @@
+/** What documents say about a project: the ledger's answers as the content of templates. */
+package groupwright.documents.project;
