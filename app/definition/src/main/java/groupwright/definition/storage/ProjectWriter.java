@@ -31,7 +31,7 @@ public final class ProjectWriter implements AutoCloseable {
 
     /**
      * Saves an edit: after {@link Outcome.Committed} all of it survives a power cut, after anything else none of it is in
-     * the project. Interrupting the thread makes it fail.
+     * the project. An interrupt that came before is put off; one that comes meanwhile may make it fail.
      *
      * @param changes one for each file concerned
      * @throws IllegalArgumentException if a file occurs twice or lies in no record folder
@@ -39,14 +39,22 @@ public final class ProjectWriter implements AutoCloseable {
      */
     public synchronized Outcome commit(Collection<Change> changes) {
         requireSound(changes);
+        boolean interrupted = Thread.interrupted(); // file channels close under an interrupted thread
         try {
-            Optional<Outcome> refusal =
-                    unfinished().or(() -> new CommitCheck(root, disk).refusal(List.copyOf(changes)));
-            return refusal.isPresent() ? refusal.get() : save(List.copyOf(changes));
+            return checkedAndSaved(List.copyOf(changes));
         } catch (IOException e) {
             clearAfter(e);
             return new Outcome.Failed(DiskTrouble.of(e, root).nothingSaved());
+        } finally {
+            if (interrupted) {
+                Thread.currentThread().interrupt();
+            }
         }
+    }
+
+    private Outcome checkedAndSaved(List<Change> changes) throws IOException {
+        Optional<Outcome> refusal = unfinished().or(() -> new CommitCheck(root, disk).refusal(changes));
+        return refusal.isPresent() ? refusal.get() : save(changes);
     }
 
     private void requireSound(Collection<Change> changes) {

@@ -12,9 +12,10 @@ import java.util.regex.Pattern;
  * @param text the path below the project folder, with {@code /}
  */
 public record RecordPath(String text) implements Comparable<RecordPath> {
-    private static final Pattern FOLDER = Pattern.compile("[a-z]{1,40}(-[a-z]{1,40}){0,3}");
+    private static final Pattern FOLDER = Pattern.compile("[a-z]{1,40}(?:-[a-z]{1,40}){0,3}");
     private static final Pattern ID = Pattern.compile("[A-Z]{1,3}-[0-9]{3,6}");
-    private static final Pattern FORM = Pattern.compile("project\\.json|(" + FOLDER + ")/(" + ID + ")\\.json");
+    private static final Pattern FORM =
+            Pattern.compile("project\\.json|(?<folder>" + FOLDER + ")/(?<id>" + ID + ")\\.json");
 
     /** The file that makes a folder a project. */
     public static final RecordPath PROJECT = new RecordPath("project.json");
@@ -45,15 +46,15 @@ public record RecordPath(String text) implements Comparable<RecordPath> {
 
     /** The folder below the project folder, empty for {@code project.json}. */
     public String folder() {
-        return part(1);
+        return part("folder");
     }
 
     /** The id of the record, empty for {@code project.json}. */
     public String id() {
-        return part(2);
+        return part("id");
     }
 
-    private String part(int group) {
+    private String part(String group) {
         Matcher matcher = FORM.matcher(text);
         return matcher.matches() && matcher.group(group) != null ? matcher.group(group) : "";
     }

@@ -2,6 +2,7 @@ package groupwright.definition.storage;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -44,8 +45,8 @@ final class SavingOne {
         } catch (FileAlreadyExistsException e) {
             return conflict(change);
         } catch (IOException e) {
-            if (!new RecordReader(root, disk).read(change.path()).is(change.afterHash())) {
-                throw e; // else it was done all the same, as happens on network drives
+            if (!isDone(change, target)) {
+                throw e;
             }
         }
         return forced(change, target);
@@ -59,6 +60,12 @@ final class SavingOne {
         } else {
             disk.replace(own.saving(), target);
         }
+    }
+
+    /** Network drives may report trouble with a step that they have done. */
+    private boolean isDone(Change change, Path target) {
+        return Files.isDirectory(target.getParent())
+                && new RecordReader(root, disk).read(change.path()).is(change.afterHash());
     }
 
     private Outcome forced(Change change, Path target) {
