@@ -173,7 +173,9 @@ class DocumentBuilderTest {
         if (expansion instanceof Expansion.Complete complete) {
             assertTrue(new MarkdownRenderer().render(complete.document()).endsWith("\n"));
         } else {
-            assertEquals(Problem.Kind.TOO_MUCH, ((Expansion.Refused) expansion).problems().get(0).kind());
+            assertEquals(
+                    Problem.Kind.TOO_MUCH,
+                    ((Expansion.Refused) expansion).problems().get(0).kind());
         }
     }
 
