@@ -68,9 +68,14 @@ final class TemplateNodes {
         root.accept(new AbstractVisitor() {
             @Override
             public void visit(Text text) {
-                if (text.getPrevious() instanceof Text before) { // backwards: the walk already holds the next node
-                    before.setLiteral(before.getLiteral() + text.getLiteral());
-                    text.unlink();
+                if (text.getPrevious() instanceof Text) {
+                    text.unlink(); // joined already; the walk holds the node after it
+                } else if (text.getNext() instanceof Text) {
+                    StringBuilder joined = new StringBuilder();
+                    for (Node next = text; next instanceof Text part; next = next.getNext()) {
+                        joined.append(part.getLiteral());
+                    }
+                    text.setLiteral(joined.toString());
                 }
             }
         });

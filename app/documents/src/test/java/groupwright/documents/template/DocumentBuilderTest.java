@@ -16,6 +16,7 @@ import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class DocumentBuilderTest {
@@ -162,6 +163,26 @@ class DocumentBuilderTest {
         } else if (expansion instanceof Expansion.Complete complete) {
             assertTrue(new MarkdownRenderer().render(complete.document()).endsWith("\n"));
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'**a ', '**'", "'[', '](#x)'", "'*a _b ', '_*'"})
+    void emphasisAndLinksNestedThousandsDeepAreRefusedOrPlain(String open, String close) {
+        String template = open.repeat(20_000) + "x" + close.repeat(20_000);
+        Expansion expansion = new DocumentBuilder().build(new Template("t", template), Sample.empty(), Sample.issue());
+        if (expansion instanceof Expansion.Complete complete) {
+            assertTrue(new MarkdownRenderer().render(complete.document()).endsWith("\n"));
+        } else {
+            assertEquals(
+                    Problem.Kind.TOO_MUCH,
+                    ((Expansion.Refused) expansion).problems().get(0).kind());
+        }
+    }
+
+    @Test
+    void textsThatMeetAreOneAndNothingAfterThemIsLost() {
+        Sample content = Sample.empty().with("a", TextAnswer.of(new Inline.Plain("1"), new Inline.Plain(". ")));
+        assertEquals("1\\. x1. *e* 1. y", body("{{ a }}x{{ a }}*e* {{ a }}y", content));
     }
 
     @Test
