@@ -34,6 +34,17 @@ public final class Ask implements Comparable<Ask> {
         return parameters;
     }
 
+    /** Only those that are not at their usual values. */
+    public Settings givenParameters() {
+        Settings given = Settings.NONE;
+        for (var parameter : parameters.values().entrySet()) {
+            if (!figure.isUsual(parameter.getKey(), parameter.getValue())) {
+                given = given.with(parameter.getKey(), parameter.getValue());
+            }
+        }
+        return given;
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Ask ask

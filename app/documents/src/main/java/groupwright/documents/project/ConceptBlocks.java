@@ -96,7 +96,7 @@ final class ConceptBlocks {
         for (Concept concept : concepts) {
             Ask ask = sheet.ask(text + " " + concept.id());
             name = ask.figure().name();
-            unit = ask.figure().unit().symbol();
+            unit = sheet.traces().entry(ask).shown().unit();
             cells.add(Phrase.of(sheet.bare(ask)));
         }
         List<Phrase> row = new ArrayList<>();

@@ -3,12 +3,15 @@ package groupwright.documents.project;
 import groupwright.definition.figure.Answer;
 import groupwright.definition.figure.Ask;
 import groupwright.definition.figure.Missing;
+import groupwright.definition.figure.Scope;
 import groupwright.definition.figure.Subject;
 import groupwright.definition.ledger.View;
 import groupwright.definition.ledger.Workings;
 import groupwright.definition.record.Criterion;
+import groupwright.definition.record.RecordId;
 import groupwright.definition.record.RecordKinds;
 import groupwright.definition.record.Requirement;
+import groupwright.definition.record.Settings;
 import groupwright.documents.labels.Labels;
 import groupwright.documents.numbers.AnswerText;
 import groupwright.documents.numbers.FieldLabel;
@@ -17,8 +20,11 @@ import groupwright.documents.trace.TraceEntry;
 import groupwright.documents.trace.TraceInput;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /** Makes trace entries of the ledger's workings; each question once. */
 final class Traces {
@@ -29,7 +35,10 @@ final class Traces {
     private final AnswerText text;
     private final Labels labels;
     private final Map<Ask, TraceEntry> entries = new HashMap<>(); // looked up only, never iterated
-    private final Map<String, List<String>> requirementsByFigure = new HashMap<>();
+    private final Map<Asked, Set<String>> askedBy = new HashMap<>(); // looked up only, never iterated
+
+    /** What a criterion asks, before it is known of whom. */
+    private record Asked(String figure, Settings parameters) {}
 
     Traces(View view, AnswerText text, Labels labels) {
         this.view = view;
@@ -37,8 +46,8 @@ final class Traces {
         this.labels = labels;
         for (Requirement requirement : view.definition().all(RecordKinds.REQUIREMENT)) {
             for (Criterion criterion : requirement.criteria()) {
-                requirementsByFigure
-                        .computeIfAbsent(criterion.figure(), any -> new ArrayList<>())
+                askedBy.computeIfAbsent(
+                                new Asked(criterion.figure(), criterion.parameters()), any -> new LinkedHashSet<>())
                         .add(requirement.id().text());
             }
         }
@@ -90,7 +99,19 @@ final class Traces {
                 ask.figure().source(),
                 ask.figure().leavesOut(),
                 ask.figure().version(),
-                requirementsByFigure.getOrDefault(ask.figure().id(), List.of()));
+                requirements(ask));
+    }
+
+    /** The requirements whose criteria ask this, with these parameters written out or left at their usual values. */
+    private List<String> requirements(Ask ask) {
+        Optional<String> own = ask.subject().get(Scope.REQUIREMENT).map(RecordId::text);
+        if (own.isPresent()) {
+            return List.of(own.get());
+        }
+        Set<String> found = new LinkedHashSet<>(
+                askedBy.getOrDefault(new Asked(ask.figure().id(), ask.parameters()), Set.of()));
+        found.addAll(askedBy.getOrDefault(new Asked(ask.figure().id(), ask.givenParameters()), Set.of()));
+        return List.copyOf(found);
     }
 
     private void missing(Answer answer, List<TraceInput> inputs) {
