@@ -68,8 +68,17 @@ public final class RecordWriter {
         return component
                 .missing()
                 .map(Json::ofConstant)
-                .filter(usual -> usual.equals(value(component.type(), value, Json.NODES.missingNode())))
+                .filter(usual ->
+                        usual.equals(RecordWriter::sameValue, value(component.type(), value, Json.NODES.missingNode())))
                 .isPresent();
+    }
+
+    /** 0 where two plain nodes say the same; 4 and 4.0 are one number, though their nodes are of different classes. */
+    private static int sameValue(JsonNode one, JsonNode other) {
+        if (one.isNumber() && other.isNumber()) {
+            return one.decimalValue().compareTo(other.decimalValue());
+        }
+        return one.equals(other) ? 0 : 1;
     }
 
     private static JsonNode value(FieldType type, Object value, JsonNode old) {
