@@ -4,27 +4,24 @@ import groupwright.definition.record.Amount;
 import groupwright.definition.record.Bike;
 import groupwright.definition.record.Climb;
 import groupwright.definition.record.Concept;
-import groupwright.definition.record.Criterion;
 import groupwright.definition.record.Definition;
 import groupwright.definition.record.Derailleur;
 import groupwright.definition.record.ExcludedGear;
 import groupwright.definition.record.Part;
 import groupwright.definition.record.Project;
 import groupwright.definition.record.RecordId;
-import groupwright.definition.record.Requirement;
 import groupwright.definition.record.RiderGroup;
-import groupwright.definition.record.Settings;
-import groupwright.definition.record.TestResult;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * A small invented project, about which each figure has its example: C-901, G-901, B-901, R-901, P-901 to P-904. Its
- * numbers are round, so that examples can be checked by hand.
+ * A small invented project, about which each figure has its example: C-901, G-901, B-901, N-901, R-901, K-901, P-901
+ * to P-904. Its numbers are round, so that examples can be checked by hand.
  */
 public final class ExampleProject {
-    private static final RecordId CONCEPT = RecordId.of("C", 901);
+    static final RecordId CONCEPT = RecordId.of("C", 901);
+    static final RecordId RIDERS = RecordId.of("G", 901);
     private static final RecordId CASSETTE = RecordId.of("P", 901);
 
     private ExampleProject() {}
@@ -37,7 +34,9 @@ public final class ExampleProject {
                         concept(),
                         riders(),
                         bike(),
-                        requirement(),
+                        ExampleStatements.need(),
+                        ExampleStatements.requirement(),
+                        ExampleStatements.claim(),
                         part(901, "Cassette", Optional.empty(), 1, Optional.empty(), Part.Basis.ESTIMATED, 0, 0),
                         part(902, "Cog cluster", Optional.of(CASSETTE), 2, some(100), Part.Basis.ESTIMATED, 300, 0),
                         part(903, "Chain", Optional.empty(), 1, some(250), Part.Basis.WEIGHED, 1_000, 0),
@@ -115,7 +114,7 @@ public final class ExampleProject {
 
     private static RiderGroup riders() {
         return new RiderGroup(
-                RecordId.of("G", 901),
+                RIDERS,
                 "Riders",
                 "",
                 5,
@@ -168,43 +167,6 @@ public final class ExampleProject {
                 some(0),
                 Amount.of(0),
                 "invented",
-                "");
-    }
-
-    private static Requirement requirement() {
-        return new Requirement(
-                RecordId.of("R", 901),
-                Requirement.Kind.FEEL,
-                "Light lever",
-                "The lever force shall be at most 24 N.",
-                "",
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(new Criterion(
-                        "k1",
-                        "test-result",
-                        Settings.NONE.with("quantity", "lever-force"),
-                        Criterion.Comparator.AT_MOST,
-                        Amount.of(24),
-                        Optional.empty(),
-                        "N",
-                        Optional.empty())),
-                Requirement.Verification.TEST,
-                5,
-                "",
-                Requirement.RiderSafety.NO,
-                List.of(new TestResult(
-                        "t1",
-                        CONCEPT,
-                        "lever-force",
-                        Amount.of(22),
-                        "N",
-                        5,
-                        "",
-                        Optional.of(LocalDate.of(2025, 11, 3)))),
-                Requirement.State.AGREED,
-                "",
                 "");
     }
 

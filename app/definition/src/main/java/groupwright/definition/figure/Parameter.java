@@ -87,8 +87,14 @@ public record Parameter(
         }
     }
 
-    private String limits() {
-        return Double.isInfinite(most) ? "at least " + shown(least) : shown(least) + " to " + shown(most);
+    /** The limits in words, for example {@code 10 to 200}; empty where there is none. */
+    public String limits() {
+        if (Double.isInfinite(least) && Double.isInfinite(most)) {
+            return "";
+        } else if (Double.isInfinite(most)) {
+            return "at least " + shown(least);
+        }
+        return Double.isInfinite(least) ? "at most " + shown(most) : shown(least) + " to " + shown(most);
     }
 
     private static String shown(double number) {

@@ -30,7 +30,7 @@ public final class CostFigures implements FigureFamily {
                 .of(Scope.CONCEPT)
                 .in(Unit.CURRENCY)
                 .better(Direction.LOWER_IS_BETTER)
-                .uses(SetOfParts.PIECES)
+                .uses(PartFigures.PIECES)
                 .formula("Σ pieces · unit cost · (1 + scrap / 100) + Σ tooling / life volume;"
                         + " band: the project's costBand, or where there is none the root of the sum of squares of"
                         + " the ± stated with the parts' costs")

@@ -20,8 +20,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** What one part is and weighs; figures of whole sets add these up. */
+/** What one part, with all its pieces in a set, weighs; figures of whole sets add these up. */
 public final class PartFigures implements FigureFamily {
+    static final String PIECES = "pieces";
     static final String BASIC = "part-mass-basic";
     static final String ALLOWANCE = "part-allowance";
     static final String SPREAD = "part-mass-spread";
@@ -33,19 +34,17 @@ public final class PartFigures implements FigureFamily {
     }
 
     private static Figure pieces() {
-        return Names.figure(SetOfParts.PIECES)
-                .of(Scope.CONCEPT, Scope.PART)
-                .uses(SetOfParts.PIECES)
-                .formula("product of the quantities of the part and of all assemblies it stands in;"
-                        + " 0 if one of them is retired or names other concepts only")
+        return Names.figure(PIECES)
+                .of(Scope.PART)
+                .uses(PIECES)
+                .formula("quantity · pieces of its assembly; the quantity alone where it stands in none")
                 .source("elementary arithmetic")
-                .leavesOut("spares")
-                .example("pieces C-901 P-902", "2")
+                .leavesOut("spares; which concepts use it")
+                .example("pieces P-902", "2")
                 .computedBy(PartFigures::pieces);
     }
 
     private static Answer pieces(Inputs in) {
-        RecordId concept = in.subject(Scope.CONCEPT);
         RecordId part = in.subject(Scope.PART);
         List<RecordId> circle = in.circle(Part.PARENT, part);
         if (!circle.isEmpty()) {
@@ -54,13 +53,10 @@ public final class PartFigures implements FigureFamily {
                     Part.PARENT,
                     "is its own assembly in the end: " + way(circle) + "; change one of these parents");
         }
-        List<RecordId> concepts = in.get(part, Part.CONCEPTS);
-        boolean belongs = in.get(part, Part.RETIRED).isEmpty() && (concepts.isEmpty() || concepts.contains(concept));
-        Optional<RecordId> parent = in.get(part, Part.PARENT);
-        double ofParent = belongs && parent.isPresent()
-                ? in.value(SetOfParts.PIECES, Subject.of(concept, parent.get()))
-                : belongs ? 1 : 0;
-        double pieces = ofParent * in.get(part, Part.QUANTITY);
+        double ofAssembly = in.get(part, Part.PARENT)
+                .map(parent -> in.value(PIECES, Subject.of(parent)))
+                .orElse(1.0);
+        double pieces = ofAssembly * in.get(part, Part.QUANTITY);
         if (pieces > MOST_PIECES) {
             throw in.missing(
                     part,
@@ -81,16 +77,21 @@ public final class PartFigures implements FigureFamily {
                 .of(Scope.PART)
                 .in(Unit.GRAM)
                 .better(Direction.LOWER_IS_BETTER)
-                .formula("mass_g as entered")
+                .uses(PIECES)
+                .formula("mass_g · pieces in a set")
                 .source("the part's basis: estimated, calculated or weighed")
-                .leavesOut("growth until series")
-                .example("part-mass-basic P-902", "100")
-                .computedBy(in -> Quantity.of(massG(in), Unit.GRAM));
+                .leavesOut("growth until series; what an assembly holds, which counts for itself")
+                .example("part-mass-basic P-902", "200")
+                .computedBy(in -> Quantity.of(mass(in, 0, 0).basicG(), Unit.GRAM));
     }
 
-    private static double massG(Inputs in) {
-        return Gathering.number(
-                in, in.subject(Scope.PART), Part.MASS, "estimate, calculate or weigh the part and write it in g");
+    private static PartMass mass(Inputs in, double allowanceShare, double pieceSpreadG) {
+        Gathering all = new Gathering(in);
+        Optional<Double> piece = all.number(
+                in.subject(Scope.PART), Part.MASS, "estimate, calculate or weigh the part and write it in g");
+        Optional<Double> pieces = all.read(() -> in.value(PIECES, in.subject()));
+        all.end();
+        return new PartMass(piece.orElseThrow(), pieces.orElseThrow().intValue(), allowanceShare, pieceSpreadG);
     }
 
     private static Figure allowance() {
@@ -141,7 +142,7 @@ public final class PartFigures implements FigureFamily {
                 .source("common practice of mass budgets")
                 .leavesOut("spread: see part-mass-spread")
                 .resolution(0.1)
-                .example("part-mass-predicted P-902", "108.0")
+                .example("part-mass-predicted P-902", "216.0")
                 .computedBy(PartFigures::predicted);
     }
 
@@ -155,34 +156,30 @@ public final class PartFigures implements FigureFamily {
                 .of(Scope.PART)
                 .in(Unit.GRAM)
                 .better(Direction.LOWER_IS_BETTER)
-                .uses(BASIC)
-                .formula("standard deviation of one piece: spread_g of the part, else the ± stated with its weight,"
-                        + " else basic · the project's spread for the part's basis / 100")
+                .uses(PIECES)
+                .formula("pieces · standard deviation of one: spread_g of the part, else the ± stated with its weight,"
+                        + " else mass_g · the project's spread for the part's basis / 100")
                 .source("house rule of the project")
-                .leavesOut("how many were weighed")
+                .leavesOut("how many were weighed; pieces of one part are taken to be wrong together")
                 .resolution(0.1)
-                .example("part-mass-spread P-902", "5.0")
+                .example("part-mass-spread P-902", "10.0")
                 .computedBy(PartFigures::spread);
     }
 
     private static Answer spread(Inputs in) {
         RecordId part = in.subject(Scope.PART);
-        double basic = in.value(BASIC, in.subject());
         Optional<Double> own = in.get(part, Part.SPREAD)
                 .map(Amount::value)
                 .or(() -> in.get(part, Part.MASS).filter(Amount::isBanded).map(Amount::plusMinus));
-        return Quantity.of(own.orElseGet(() -> houseSpread(in, part, basic)), Unit.GRAM);
+        double ofPiece = own.orElseGet(() -> in.get(part, Part.MASS)
+                .map(mass -> mass.value() * houseSpreadShare(in, part))
+                .orElse(0.0));
+        return Quantity.of(mass(in, 0, ofPiece).spreadG(), Unit.GRAM);
     }
 
-    private static double houseSpread(Inputs in, RecordId part, double basic) {
-        return basic
-                * in.amount(
-                        RecordId.PROJECT,
-                        byBasis(
-                                in.get(part, Part.BASIS),
-                                Project.SPREAD_ESTIMATED,
-                                Project.SPREAD_CALCULATED,
-                                Project.SPREAD_WEIGHED))
-                / 100;
+    private static double houseSpreadShare(Inputs in, RecordId part) {
+        Field<Project, Amount> pct = byBasis(
+                in.get(part, Part.BASIS), Project.SPREAD_ESTIMATED, Project.SPREAD_CALCULATED, Project.SPREAD_WEIGHED);
+        return in.amount(RecordId.PROJECT, pct) / 100;
     }
 }

@@ -40,14 +40,14 @@ public final class WeightFigures implements FigureFamily {
                 .of(Scope.CONCEPT)
                 .in(Unit.GRAM)
                 .better(Direction.LOWER_IS_BETTER)
-                .uses(SetOfParts.PIECES, PartFigures.BASIC, PartFigures.ALLOWANCE, PartFigures.SPREAD)
+                .uses(PartFigures.PIECES, PartFigures.BASIC, PartFigures.ALLOWANCE, PartFigures.SPREAD)
                 .source(ADDING_UP)
                 .band(WeightFigures::oneStandardDeviation);
     }
 
     private static Figure basic() {
         return ofSets("mass-basic")
-                .formula("Σ pieces · basic weight of a piece")
+                .formula("Σ basic weight of the parts, each with all its pieces")
                 .leavesOut("growth until series")
                 .example("mass-basic C-901", "950")
                 .computedBy(in -> gram(MassBudget::basicG, new MassBudget(parts(in, What.BASIC))));
@@ -55,7 +55,7 @@ public final class WeightFigures implements FigureFamily {
 
     private static Figure predicted() {
         return ofSets("mass-predicted")
-                .formula("Σ pieces · basic weight of a piece · (1 + allowance / 100)")
+                .formula("Σ basic weight of the parts, each with all its pieces, · (1 + allowance / 100)")
                 .leavesOut("growth beyond the allowance")
                 .example("mass-predicted C-901", "986")
                 .computedBy(in -> gram(MassBudget::predictedG, new MassBudget(parts(in, What.PREDICTED))));
@@ -121,8 +121,8 @@ public final class WeightFigures implements FigureFamily {
     private static PartMass part(Inputs in, SetOfParts.Counted counted, What what) {
         Subject part = Subject.of(counted.part());
         return new PartMass(
-                in.value(PartFigures.BASIC, part),
-                counted.pieces(),
+                in.value(PartFigures.BASIC, part), // all pieces as one
+                1,
                 what == What.BASIC ? 0 : in.value(PartFigures.ALLOWANCE, part) / 100,
                 what == What.SPREAD ? in.value(PartFigures.SPREAD, part) : 0);
     }

@@ -12,7 +12,8 @@ class ParameterTest {
     private static final Figure FIGURE = Figure.named("steepness", "Steepness")
             .with(Parameter.word("climb", "the climb"))
             .with(Parameter.number("grade", 8, "the grade").within(0, 40))
-            .with(Parameter.optionalNumber("cadence", "left out, the riders' own").within(10, 200))
+            .with(Parameter.optionalNumber("cadence", "left out, the riders' own")
+                    .within(10, 200))
             .with(Parameter.number("mass", "the mass").within(1, Double.POSITIVE_INFINITY))
             .formula("none")
             .source("none")
@@ -20,7 +21,8 @@ class ParameterTest {
             .computedBy(in -> Quantity.of(0, Unit.NONE));
 
     private static Ask ask(String text) {
-        return new Ask(FIGURE, Subject.NONE, FigureText.parse("steepness " + text).parameters());
+        return new Ask(
+                FIGURE, Subject.NONE, FigureText.parse("steepness " + text).parameters());
     }
 
     private static String refusal(String text) {
@@ -31,14 +33,23 @@ class ParameterTest {
     void usualValuesAreFilledInAndOptionalOnesLeftOut() {
         Settings parameters = ask("climb=wall mass=3").parameters();
         assertEquals("climb=wall grade=8 mass=3", parameters.toString());
-        assertEquals("steepness climb=wall mass=3", ask("climb=wall mass=3.0 grade=8.0").toString());
-        assertEquals("60.5", ask("climb=wall mass=3 cadence=60.50").parameters().get("cadence").orElseThrow());
+        assertEquals(
+                "steepness climb=wall mass=3",
+                ask("climb=wall mass=3.0 grade=8.0").toString());
+        assertEquals(
+                "60.5",
+                ask("climb=wall mass=3 cadence=60.50")
+                        .parameters()
+                        .get("cadence")
+                        .orElseThrow());
     }
 
     @Test
     void anAskWithAnOptionalParameterIsAnother() {
         assertEquals(ask("climb=wall mass=3 grade=8"), ask("mass=3 climb=wall"));
-        assertEquals("steepness cadence=60 climb=wall mass=3", ask("climb=wall cadence=60 mass=3").toString());
+        assertEquals(
+                "steepness cadence=60 climb=wall mass=3",
+                ask("climb=wall cadence=60 mass=3").toString());
     }
 
     @Test

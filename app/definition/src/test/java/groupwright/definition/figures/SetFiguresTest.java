@@ -5,6 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import groupwright.definition.figure.Band;
+import groupwright.definition.figure.Quantity;
+import groupwright.definition.figure.Unit;
+import groupwright.definition.ledger.Ledger;
+import groupwright.definition.ledger.LedgerThread;
 import groupwright.definition.record.Address;
 import groupwright.definition.record.Amount;
 import groupwright.definition.record.Entry;
@@ -36,8 +40,11 @@ class SetFiguresTest {
                 part(2, "\"parent\": \"P-001\", \"quantity\": 3, \"mass_g\": 10"),
                 part(3, "\"parent\": \"P-002\", \"quantity\": 5, \"mass_g\": 1"),
                 part(4, "\"parent\": \"P-001\", \"mass_g\": 7"));
-        assertEquals(30, asking.value("pieces C-001 P-003"));
+        assertEquals(30, asking.value("pieces P-003"));
         assertEquals(44, asking.value("mass-basic C-001")); // 30 · 1 + 2 · 7
+        assertEquals(30, asking.value("part-mass-basic P-003"));
+        assertEquals(32.4, asking.value("part-mass-predicted P-003"), 1e-9); // estimated: 8 %
+        assertEquals(1.5, asking.value("part-mass-spread P-003"), 1e-9); // estimated: 5 %
     }
 
     @Test
@@ -77,7 +84,7 @@ class SetFiguresTest {
                 part(3, "\"parent\": \"P-002\", \"mass_g\": 1"),
                 part(4, "\"parent\": \"P-003\", \"mass_g\": 1"),
                 part(5, "\"mass_g\": 1"));
-        for (String figure : List.of("mass-basic C-001", "unit-cost C-001", "pieces C-001 P-004")) {
+        for (String figure : List.of("mass-basic C-001", "unit-cost C-001", "pieces P-004")) {
             var missing = asking.missing(figure);
             assertEquals(1, missing.size(), figure);
             assertEquals("P-001.parent", missing.get(0).address().toString(), figure);
@@ -85,6 +92,22 @@ class SetFiguresTest {
                     missing.get(0).remedy().contains("P-001 → P-003 → P-002 → P-001"),
                     missing.get(0).remedy());
         }
+    }
+
+    @Test
+    void tenThousandAssembliesInsideEachOtherCostOneComputationEach() throws InterruptedException {
+        List<Entry> parts = new ArrayList<>(List.of(CONCEPT));
+        for (int i = 1; i < 10_000; i++) {
+            parts.add(part(i, "\"parent\": \"P-%03d\"".formatted(i + 1)));
+        }
+        parts.add(part(0, "\"parent\": \"P-001\", \"mass_g\": 3"));
+        parts.add(part(10_000, "\"quantity\": 2"));
+        Asking asking = Asking.about(parts.toArray(Entry[]::new));
+        Ledger deep = new Ledger(Asking.CATALOGUE, asking.ledger.definition(), Ledger.DEEPEST);
+        try (LedgerThread thread = new LedgerThread()) {
+            assertEquals(Quantity.of(6, Unit.GRAM), thread.call(() -> deep.ask(asking.ask("mass-basic C-001"))));
+        }
+        assertEquals(10_001 + 2, deep.computations()); // pieces of each part, weight of the innermost, the sum
     }
 
     @Test
