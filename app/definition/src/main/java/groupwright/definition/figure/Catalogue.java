@@ -11,7 +11,10 @@ import java.util.ServiceLoader;
 import java.util.Set;
 import java.util.TreeMap;
 
-/** All figures by id; checked when made: no id stands twice, every figure asked is there, none asks itself in the end. */
+/**
+ * All figures by id; checked when made: no id stands twice, every figure asked is there, no figures ask each other in a
+ * circle. A figure may name itself, to follow records from one to the next; it then asks for {@link Inputs#circle} first.
+ */
 public final class Catalogue {
     private final TreeMap<String, Figure> figures = new TreeMap<>();
 
@@ -62,7 +65,10 @@ public final class Catalogue {
         }
         if (!done.contains(figure.id())) {
             way.addLast(figure.id());
-            figure.uses().forEach(used -> checkAcyclic(figures.get(used), way, done));
+            figure.uses().stream()
+                    .filter(used ->
+                            !used.equals(figure.id())) // itself about another record: that is the ledger's to watch
+                    .forEach(used -> checkAcyclic(figures.get(used), way, done));
             way.removeLast();
             done.add(figure.id());
         }

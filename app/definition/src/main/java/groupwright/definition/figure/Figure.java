@@ -146,12 +146,14 @@ public final class Figure {
     private Settings fillIn(Settings given) {
         TreeMap<String, String> all = new TreeMap<>();
         for (Parameter parameter : parts.parameters) {
-            String value = given.get(parameter.name())
-                    .or(parameter::usual)
-                    .orElseThrow(() -> new Invalid(
-                            parameter.name(), "is not given", "add " + parameter.name() + "=…, " + parameter.help()));
-            parameter.check(value);
-            all.put(parameter.name(), value);
+            Optional<String> value = given.get(parameter.name()).or(parameter::usual);
+            if (value.isPresent()) {
+                parameter.check(value.get());
+                all.put(parameter.name(), value.get());
+            } else if (parameter.presence() == Parameter.Presence.REQUIRED) {
+                throw new Invalid(
+                        parameter.name(), "is not given", "add " + parameter.name() + "=…, " + parameter.help());
+            }
         }
         for (String name : given.values().keySet()) {
             if (!all.containsKey(name)) {

@@ -37,6 +37,11 @@ public interface Inputs {
         return Double.parseDouble(word(parameter));
     }
 
+    /** A parameter as a number; nothing where it was left out and has no usual value. */
+    default Optional<Double> optionalNumber(String parameter) {
+        return parameters().get(parameter).map(Double::valueOf);
+    }
+
     /** A parameter as a word. */
     default String word(String parameter) {
         return parameters().get(parameter).orElseThrow();

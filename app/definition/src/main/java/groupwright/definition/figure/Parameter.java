@@ -2,6 +2,7 @@ package groupwright.definition.figure;
 
 import groupwright.definition.record.Invalid;
 import groupwright.definition.record.Settings;
+import java.math.BigDecimal;
 import java.util.Optional;
 
 /**
@@ -9,10 +10,19 @@ import java.util.Optional;
  *
  * @param name as written, for example {@code from-teeth}
  * @param type what it may be
- * @param usual what it is when nothing is said; nothing where it must be said
+ * @param presence whether it may be left out
+ * @param usual what it is when nothing is said; nothing where it must be said, or where the figure then takes what its
+ *     subject holds
+ * @param least smallest number allowed
+ * @param most largest number allowed
  * @param help what it does
  */
-public record Parameter(String name, Type type, Optional<String> usual, String help) {
+public record Parameter(
+        String name, Type type, Presence presence, Optional<String> usual, double least, double most, String help) {
+    public Parameter {
+        usual = usual.map(value -> Settings.NONE.with(name, value).get(name).orElseThrow());
+    }
+
     /** What a parameter may be. */
     public enum Type {
         WHOLE,
@@ -20,19 +30,44 @@ public record Parameter(String name, Type type, Optional<String> usual, String h
         WORD
     }
 
+    /** Whether a parameter may be left out. */
+    public enum Presence {
+        REQUIRED,
+        OPTIONAL
+    }
+
+    private static Parameter of(String name, Type type, Presence presence, Optional<String> usual, String help) {
+        return new Parameter(name, type, presence, usual, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, help);
+    }
+
     /** A whole number with a usual value. */
     public static Parameter whole(String name, int usual, String help) {
-        return new Parameter(name, Type.WHOLE, Optional.of(Integer.toString(usual)), help);
+        return of(name, Type.WHOLE, Presence.OPTIONAL, Optional.of(Integer.toString(usual)), help);
     }
 
     /** A word that must be given. */
     public static Parameter word(String name, String help) {
-        return new Parameter(name, Type.WORD, Optional.empty(), help);
+        return of(name, Type.WORD, Presence.REQUIRED, Optional.empty(), help);
     }
 
     /** A number that must be given. */
     public static Parameter number(String name, String help) {
-        return new Parameter(name, Type.NUMBER, Optional.empty(), help);
+        return of(name, Type.NUMBER, Presence.REQUIRED, Optional.empty(), help);
+    }
+
+    /** A number with a usual value. */
+    public static Parameter number(String name, int usual, String help) {
+        return of(name, Type.NUMBER, Presence.OPTIONAL, Optional.of(Integer.toString(usual)), help);
+    }
+
+    /** A number that may be left out; the figure then takes what its subject holds, and the help says what that is. */
+    public static Parameter optionalNumber(String name, String help) {
+        return of(name, Type.NUMBER, Presence.OPTIONAL, Optional.empty(), help);
+    }
+
+    /** The same with limits to the number, both included. */
+    public Parameter within(double smallest, double largest) {
+        return new Parameter(name, type, presence, usual, smallest, largest, help);
     }
 
     void check(String value) {
@@ -47,5 +82,22 @@ public record Parameter(String name, Type type, Optional<String> usual, String h
                     "\"" + value + "\" is no " + (type == Type.WHOLE ? "whole number" : "number"),
                     "write for example " + name + "=" + usual.orElse("14"));
         }
+        if (type != Type.WORD && !(Double.parseDouble(value) >= least && Double.parseDouble(value) <= most)) {
+            throw new Invalid(name, value + " is out of its limits", "write " + limits());
+        }
+    }
+
+    /** The limits in words, for example {@code 10 to 200}; empty where there is none. */
+    public String limits() {
+        if (Double.isInfinite(least) && Double.isInfinite(most)) {
+            return "";
+        } else if (Double.isInfinite(most)) {
+            return "at least " + shown(least);
+        }
+        return Double.isInfinite(least) ? "at most " + shown(most) : shown(least) + " to " + shown(most);
+    }
+
+    private static String shown(double number) {
+        return new BigDecimal(Double.toString(number)).stripTrailingZeros().toPlainString();
     }
 }

@@ -18,6 +18,12 @@ public record Unit(String symbol) {
     public static final Unit PER_TURN = new Unit("1/turn");
     public static final Unit DEGREE = new Unit("°");
 
+    /** Stands in the description of a figure whose answers carry the code of the project's currency. */
+    public static final Unit CURRENCY = new Unit("currency");
+
+    /** Stands in the description of a figure whose answers carry the unit that a record states. */
+    public static final Unit AS_RECORDED = new Unit("as recorded");
+
     @Override
     public String toString() {
         return symbol;

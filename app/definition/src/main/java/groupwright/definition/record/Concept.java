@@ -12,7 +12,7 @@ public record Concept(
         @Help("Teeth of the chainrings, largest first") @Sized(least = 1, most = 3) @Limits(least = 5, most = 120)
         List<Integer> rings,
 
-        @Help("Teeth of the cogs, smallest first") @Sized(least = 1, most = 14) @Limits(least = 5, most = 120)
+        @Help("Teeth of the cogs, smallest first") @Sized(least = 1, most = 14) @Limits(least = 5, most = 80)
         List<Integer> cogs,
 
         @Help("Distance from cog to cog: one for all, or one for each gap") @Limits(least = 1, most = 10) @Default("[]")

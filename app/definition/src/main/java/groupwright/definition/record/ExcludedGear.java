@@ -7,6 +7,6 @@ public record ExcludedGear(
         @Help("Teeth of the ring") @Limits(least = 5, most = 120)
         int ring,
 
-        @Help("Teeth of the cog") @Limits(least = 5, most = 120)
+        @Help("Teeth of the cog") @Limits(least = 5, most = 80)
         int cog)
         implements Item {}

@@ -61,7 +61,7 @@ public record Project(
         @Help("Sets built over the life of the product, which carry the tooling") @Limits(least = 1, most = 1e9)
         Optional<Amount> lifeVolume,
 
-        @Help("Share of sets scrapped in production") @Limits(least = 0, most = 99) @Default("0")
+        @Help("Pieces scrapped in production for every hundred good ones") @Limits(least = 0, most = 99) @Default("0")
         Amount scrap_pct,
 
         @Help("How far the cost of a set may be off") @Limits(least = 0, most = 1e9) @Default("0")

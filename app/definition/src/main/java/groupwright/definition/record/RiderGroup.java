@@ -50,16 +50,17 @@ public record RiderGroup(
         @Help("Length of the cranks") @Limits(least = 100, most = 220)
         Optional<Amount> crankLength_mm,
 
-        @Help("Bead seat diameter of the rim, ISO 5775") @Limits(least = 100, most = 800)
+        @Help("Bead seat diameter of the rim, ISO 5775") @Limits(least = 150, most = 800)
         Optional<Amount> beadSeat_mm,
 
         @Help("Width of the tyre, ISO 5775") @Limits(least = 15, most = 150)
         Optional<Amount> tyre_mm,
 
-        @Help("Roll-out of one wheel turn as measured; used instead of the two above") @Limits(least = 300, most = 3500)
+        @Help("Roll-out of one wheel turn as measured under the rider; used instead of the two above")
+        @Limits(least = 300, most = 3500)
         Optional<Amount> rollOut_mm,
 
-        @Help("Roll-out under load as a share of that without load") @Limits(least = 0.8, most = 1.1) @Default("1")
+        @Help("Roll-out under load as a share of that by rim and tyre") @Limits(least = 0.8, most = 1.1) @Default("1")
         Amount loadedFactor,
 
         @Help("Coefficient of rolling resistance") @Limits(least = 0, most = 0.2)

@@ -31,5 +31,7 @@ public record TestResult(
     public static final Field<TestResult, String> QUANTITY =
             Field.of(TestResult.class, "quantity", TestResult::quantity);
     public static final Field<TestResult, Amount> VALUE = Field.of(TestResult.class, "value", TestResult::value);
+    public static final Field<TestResult, Optional<LocalDate>> DATE =
+            Field.of(TestResult.class, "date", TestResult::date);
     public static final Field<TestResult, String> UNIT = Field.of(TestResult.class, "unit", TestResult::unit);
 }

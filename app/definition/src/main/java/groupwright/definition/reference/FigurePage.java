@@ -40,9 +40,12 @@ public final class FigurePage {
                         : ValueText.word(figure.direction()).replace('-', ' '),
                 text);
         for (Parameter parameter : figure.parameters()) {
-            String usual =
-                    parameter.usual().map(value -> "usually " + value + "; ").orElse("");
-            line("Parameter `" + parameter.name() + "`", usual + parameter.help(), text);
+            String usual = parameter
+                    .usual()
+                    .map(value -> "usually " + value + "; ")
+                    .orElse(parameter.presence() == Parameter.Presence.OPTIONAL ? "may be left out; " : "");
+            String limits = parameter.limits().isEmpty() ? "" : parameter.limits() + "; ";
+            line("Parameter `" + parameter.name() + "`", limits + usual + parameter.help(), text);
         }
         line("Formula", figure.formula(), text);
         line("Source", figure.source(), text);
