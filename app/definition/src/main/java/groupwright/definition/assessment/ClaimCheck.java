@@ -20,6 +20,8 @@ import groupwright.definition.record.Criterion.Comparator;
 import groupwright.definition.record.Project;
 import groupwright.definition.record.RecordId;
 import groupwright.definition.record.Support;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -113,10 +115,10 @@ final class ClaimCheck {
         if (!differs(ask, now, then)) {
             return;
         }
-        String sentence = ask + " was " + then.value() + " " + then.unit() + ", is " + shown(now);
+        String sentence = ask + " was " + then(ask, then) + ", is " + shown(ask, now);
         boolean sameInputs =
                 then.formulaVersion() != ask.figure().version() && then.inputs().equals(asker.inputs(ask));
-        (sameInputs ? recalculated : changed).add(sentence.replaceAll(" +", " ").replace(" ,", ","));
+        (sameInputs ? recalculated : changed).add(sentence);
     }
 
     private static boolean differs(Ask ask, Answer now, ApprovedAnswer then) {
@@ -134,10 +136,29 @@ final class ClaimCheck {
         return !ValueText.of(now).equals(then.value());
     }
 
-    private static String shown(Answer answer) {
+    private static String then(Ask ask, ApprovedAnswer then) {
+        try {
+            return rounded(ask, Double.parseDouble(then.value())) + unit(then.unit());
+        } catch (NumberFormatException word) {
+            return then.value(); // a verdict or state, approved as a word
+        }
+    }
+
+    private static String shown(Ask ask, Answer answer) {
         return answer instanceof Quantity quantity
-                ? ValueText.number(quantity.value()) + " " + quantity.unit()
+                ? rounded(ask, quantity.value()) + unit(quantity.unit().symbol())
                 : ValueText.of(answer);
+    }
+
+    /** To the figure's own resolution: what lies below it is no difference. */
+    private static String rounded(Ask ask, double value) {
+        return ValueText.number(BigDecimal.valueOf(value)
+                .setScale(ask.figure().decimals(), RoundingMode.HALF_EVEN)
+                .doubleValue());
+    }
+
+    private static String unit(String symbol) {
+        return symbol.isEmpty() ? "" : " " + symbol;
     }
 
     /** Limits and verdicts that are broken today. */
@@ -151,11 +172,11 @@ final class ClaimCheck {
                 Answer answer = asker.ask(ask);
                 Verdict verdict = limit.get().judge(answer, Band.NOT_STATED, ask.subject());
                 if (verdict.outcome() != Verdict.Outcome.MEETS) {
-                    untrue.add(ask + " is " + shown(answer) + ", not "
+                    untrue.add(ask + " is " + shown(ask, answer) + ", not "
                             + support.comparator()
                                     .map(ValueText::word)
                                     .orElse("")
-                                    .replace('-', ' ') + " " + ValueText.of(support.limit()) + " " + support.unit());
+                                    .replace('-', ' ') + " " + ValueText.of(support.limit()) + unit(support.unit()));
                 }
             }
         }

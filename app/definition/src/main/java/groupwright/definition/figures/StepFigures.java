@@ -7,6 +7,7 @@ import groupwright.definition.figure.FigureFamily;
 import groupwright.definition.figure.Inputs;
 import groupwright.definition.figure.Quantity;
 import groupwright.definition.figure.Scope;
+import groupwright.definition.figure.Series;
 import groupwright.definition.figure.Unit;
 import groupwright.drivetrain.gearing.ShiftSequence;
 import groupwright.drivetrain.gearing.Step;
@@ -19,7 +20,7 @@ import java.util.function.Function;
 public final class StepFigures implements FigureFamily {
     @Override
     public List<Figure> figures() {
-        return List.of(largestStep(), meanStep(), unevenness(), stepChange(), sequenceStep());
+        return List.of(steps(), largestStep(), meanStep(), unevenness(), stepChange(), sequenceStep());
     }
 
     private static Figure.Builder ofSteps(String id) {
@@ -30,6 +31,18 @@ public final class StepFigures implements FigureFamily {
                 .with(Gears.FROM_TEETH)
                 .resolution(0.1)
                 .leavesOut("excluded gears; the rings");
+    }
+
+    private static Figure steps() {
+        return ofSteps("steps")
+                .formula("100 · (z₂ / z₁ - 1) for each pair of neighbouring cogs")
+                .source("common practice, no source")
+                .example("steps C-901 from-teeth=18", "18-21=16.7 21-25=19.0 25-30=20.0")
+                .computedBy(in -> new Series(
+                        Unit.PERCENT,
+                        Gears.steps(in).stream()
+                                .map(step -> new Series.At(Gears.pair(step), step.pct()))
+                                .toList()));
     }
 
     private static Figure largestStep() {

@@ -32,7 +32,7 @@ public final class TestFigures implements FigureFamily {
                                 + " older than all others, of equally old ones the last in the list counts")
                 .source("the result's own record")
                 .leavesOut("earlier results; sample size and confidence, which stand in the result")
-                .resolution(0.01)
+                .resolution(0.000001)
                 .example("test-result C-901 R-901 quantity=lever-force", "22.00")
                 .computedBy(TestFigures::latest));
     }

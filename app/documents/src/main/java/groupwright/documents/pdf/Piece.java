@@ -81,7 +81,7 @@ sealed interface Piece {
     record Bar(Inline.Bar bar) implements Piece {
         @Override
         public double width() {
-            return 54;
+            return 48;
         }
     }
 
