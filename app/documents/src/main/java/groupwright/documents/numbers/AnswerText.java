@@ -35,8 +35,7 @@ public final class AnswerText {
         if (answer instanceof Quantity quantity) {
             String remark = quantity.remark().isEmpty() ? "" : " (" + quantity.remark() + ")";
             return new ShownValue(
-                    digits(figure, quantity.value()),
-                    quantity.unit().symbol() + remark);
+                    digits(figure, quantity.value()), quantity.unit().symbol() + remark);
         } else if (answer instanceof Series series) {
             return new ShownValue(series(figure, series), series.unit().symbol());
         } else if (answer instanceof Verdict verdict) {

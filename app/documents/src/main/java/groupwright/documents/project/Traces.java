@@ -108,8 +108,8 @@ final class Traces {
         if (own.isPresent()) {
             return List.of(own.get());
         }
-        Set<String> found = new LinkedHashSet<>(
-                askedBy.getOrDefault(new Asked(ask.figure().id(), ask.parameters()), Set.of()));
+        Set<String> found =
+                new LinkedHashSet<>(askedBy.getOrDefault(new Asked(ask.figure().id(), ask.parameters()), Set.of()));
         found.addAll(askedBy.getOrDefault(new Asked(ask.figure().id(), ask.givenParameters()), Set.of()));
         return List.copyOf(found);
     }
