@@ -113,6 +113,17 @@ class MarkdownRendererTest {
         assertComesBack(text);
     }
 
+    /** Common viewers know more signs than the parser used here: struck text, formulas, links and mail without brackets. */
+    @Test
+    void signsOfCommonViewersAreEscapedToo() {
+        Sample content =
+                Sample.empty().with("x", TextAnswer.of(new Inline.Plain("~~a~~ $b$ https://c www.d e@f :g: {{h}}")));
+        assertTrue(
+                render("{{ x }}", content)
+                        .contains("\n\n\\~\\~a\\~\\~ \\$b\\$ https\\://c www\\.d e\\@f \\:g: \\{{h}}\n\n"),
+                render("{{ x }}", content));
+    }
+
     @Test
     void newLinesOfRecordsBecomeSpaces() {
         assertEquals(List.of("a b c"), cells(table("a\r\nb\n\n\tc")));

@@ -120,6 +120,19 @@ class PdfRendererTest {
     }
 
     @Test
+    void digitsInTablesAllAdvanceLikeTheZero() throws IOException {
+        Sample content = Sample.empty()
+                .with(
+                        "t",
+                        new BlockAnswer.Table(List.of(Column.number("H")), List.of(List.of(Phrase.of("0123456789")))));
+        try (ReadPdf pdf = read("```t\n```\n", content)) {
+            List<Double> advances = pdf.advances(1, "0123456789");
+            assertEquals(10, advances.size());
+            assertEquals(1, new HashSet<>(advances).size(), advances.toString());
+        }
+    }
+
+    @Test
     void theFileSaysWhatItIs() throws IOException {
         try (ReadPdf pdf = read(Sample.TEMPLATE, Sample.tarnbeck())) {
             assertEquals(
