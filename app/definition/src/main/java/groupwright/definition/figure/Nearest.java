@@ -3,41 +3,50 @@ package groupwright.definition.figure;
 import java.util.Collection;
 import java.util.Optional;
 
-/** Finds the known name that a mistyped one most likely meant. */
+/** Finds what somebody meant who mistyped a name. */
 public final class Nearest {
     private Nearest() {}
 
     /**
-     * The known name with the fewest letters added, dropped or changed (Levenshtein distance), if at most a third of its
-     * letters differ; the first in the given order among equals. O(names × letters²).
+     * The known name with the fewest typing mistakes, at most one in three letters; ties go to the first.
+     * Cost: length of {@code name} times the letters of all known names.
      */
-    public static Optional<String> of(String typed, Collection<String> known) {
+    public static Optional<String> of(String name, Collection<String> known) {
         String best = "";
-        int least = Integer.MAX_VALUE;
-        for (String name : known) {
-            int distance = distance(typed, name);
-            if (distance < least) {
-                least = distance;
-                best = name;
+        int fewest = Math.max(1, name.length() / 3) + 1;
+        for (String candidate : known) {
+            if (Math.abs(candidate.length() - name.length()) < fewest) {
+                int mistakes = mistakes(name, candidate);
+                if (mistakes < fewest) {
+                    fewest = mistakes;
+                    best = candidate;
+                }
             }
         }
-        return least <= Math.max(2, best.length() / 3) && !best.isEmpty() ? Optional.of(best) : Optional.empty();
+        return best.isEmpty() ? Optional.empty() : Optional.of(best);
     }
 
-    private static int distance(String from, String to) {
-        int[] above = new int[to.length() + 1];
-        for (int j = 0; j <= to.length(); j++) {
-            above[j] = j;
-        }
-        for (int i = 1; i <= from.length(); i++) {
-            int[] row = new int[to.length() + 1];
-            row[0] = i;
-            for (int j = 1; j <= to.length(); j++) {
-                int change = above[j - 1] + (from.charAt(i - 1) == to.charAt(j - 1) ? 0 : 1);
-                row[j] = Math.min(change, 1 + Math.min(above[j], row[j - 1]));
+    /** Insertions, deletions, replacements and swaps of neighbours (optimal string alignment distance). */
+    static int mistakes(String typed, String meant) {
+        int[][] cost = new int[typed.length() + 1][meant.length() + 1];
+        for (int i = 0; i <= typed.length(); i++) {
+            for (int j = 0; j <= meant.length(); j++) {
+                if (i == 0 || j == 0) {
+                    cost[i][j] = i + j;
+                    continue;
+                }
+                boolean same = typed.charAt(i - 1) == meant.charAt(j - 1);
+                cost[i][j] =
+                        Math.min(cost[i - 1][j - 1] + (same ? 0 : 1), 1 + Math.min(cost[i - 1][j], cost[i][j - 1]));
+                boolean swapped = i > 1
+                        && j > 1
+                        && typed.charAt(i - 1) == meant.charAt(j - 2)
+                        && typed.charAt(i - 2) == meant.charAt(j - 1);
+                if (swapped) {
+                    cost[i][j] = Math.min(cost[i][j], cost[i - 2][j - 2] + 1);
+                }
             }
-            above = row;
         }
-        return above[to.length()];
+        return cost[typed.length()][meant.length()];
     }
 }

@@ -1,5 +1,6 @@
 package groupwright.documents.template;
 
+import groupwright.definition.figure.Nearest;
 import groupwright.documents.content.BlockAnswer;
 import groupwright.documents.content.Content;
 import groupwright.documents.content.TextAnswer;
@@ -114,7 +115,7 @@ final class Expander {
         String info = Optional.ofNullable(fence.getInfo()).orElse("").strip();
         String name = firstWord(info);
         if (!content.blockNames().contains(name)) {
-            if (name.length() > 3 && NearestName.of(name, content.blockNames()).isPresent()) {
+            if (name.length() > 3 && Nearest.of(name, content.blockNames()).isPresent()) {
                 report(
                         Problem.Kind.UNKNOWN_NAME,
                         fence,
@@ -208,7 +209,7 @@ final class Expander {
     }
 
     private static String suggestion(String name, SortedSet<String> known) {
-        return NearestName.of(name, known)
+        return Nearest.of(name, known)
                 .map(nearest -> "did you mean \"" + nearest + "\"?")
                 .orElse("the reference lists all names");
     }

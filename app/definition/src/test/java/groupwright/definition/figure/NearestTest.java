@@ -1,4 +1,4 @@
-package groupwright.documents.template;
+package groupwright.definition.figure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class NearestNameTest {
+class NearestTest {
     @ParameterizedTest(name = "{0} for {1}: {2}")
     @CsvSource(textBlock = """
             # counted by hand
@@ -21,13 +21,13 @@ class NearestNameTest {
             '',     step,    4
             """)
     void mistakesAreCounted(String typed, String meant, int mistakes) {
-        assertEquals(mistakes, NearestName.mistakes(typed, meant));
+        assertEquals(mistakes, Nearest.mistakes(typed, meant));
     }
 
     @Test
     void aNameTooFarAwayIsNotSuggested() {
         List<String> known = List.of("gear-range", "largest-step");
-        assertEquals(Optional.of("largest-step"), NearestName.of("largst-setp", known));
-        assertEquals(Optional.empty(), NearestName.of("weight", known));
+        assertEquals(Optional.of("largest-step"), Nearest.of("largst-setp", known));
+        assertEquals(Optional.empty(), Nearest.of("weight", known));
     }
 }

@@ -1,0 +1,240 @@
+package groupwright.documents.project;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import groupwright.definition.assessment.Assessment;
+import groupwright.definition.assessment.ClaimState;
+import groupwright.definition.figure.Catalogue;
+import groupwright.definition.figure.FigureText;
+import groupwright.definition.figure.Quantity;
+import groupwright.definition.ledger.Ledger;
+import groupwright.definition.project.NewProject;
+import groupwright.definition.project.ProjectFiles;
+import groupwright.documents.numbers.Reader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Documents of real projects, written to a folder and read back. */
+class ProjectDocumentsTest {
+    private static final Path SAMPLE = Path.of("..", "..", "samples", "tarnbeck");
+    private static final Optional<LocalDate> DAY = Optional.of(LocalDate.of(2026, 3, 9));
+
+    @TempDir
+    Path folder;
+
+    private static Ledger ledger(ProjectFiles files) {
+        return new Ledger(Catalogue.ofServices(), files.definition().orElseThrow(), 1000);
+    }
+
+    private static ProjectDocuments documents(Path project) {
+        ProjectFiles files = ProjectFiles.read(project);
+        return new ProjectDocuments(ledger(files), files, project, new Reader(Locale.ENGLISH));
+    }
+
+    private Path copyOfSample() throws IOException {
+        Path copy = folder.resolve("project");
+        try (Stream<Path> all = Files.walk(SAMPLE)) {
+            for (Path file : all.toList()) {
+                Path target = copy.resolve(SAMPLE.relativize(file).toString());
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(target);
+                } else {
+                    Files.copy(file, target);
+                }
+            }
+        }
+        return copy;
+    }
+
+    private ProjectDocuments.Outcome write(Path project, String... names) {
+        ProjectDocuments.Outcome outcome = documents(project).write(List.of(names), DAY, folder.resolve("out"));
+        assertEquals(List.of(), outcome.problems());
+        return outcome;
+    }
+
+    private String markdown(Path project, String name) throws IOException {
+        write(project, name);
+        return Files.readString(folder.resolve("out").resolve(name + ".md")).replaceAll("<a id=\"[^\"]*\"></a>", "");
+    }
+
+    @Test
+    void theSpecificationSaysWhatTheLedgerSays() throws IOException {
+        String text = markdown(SAMPLE, "specification");
+        Ledger ledger = ledger(ProjectFiles.read(SAMPLE));
+        double range = ((Quantity)
+                        ledger.ask(FigureText.parse("gear-range C-002").resolve(ledger.catalogue(), Optional.empty())))
+                .value();
+        assertTrue(text.contains("The gears of C-002 span " + (int) range + ".0"), "range in words");
+        assertTrue(text.contains("| R-005 |"), "a requirement");
+        assertTrue(text.contains("Where the numbers come from"), "the last chapter");
+        assertTrue(text.contains("`C-002.cogs`"), "an address behind a number");
+    }
+
+    @Test
+    void theCautionStandsInBothDocuments() throws IOException {
+        for (String name : ProjectDocuments.names()) {
+            String text = markdown(SAMPLE, name);
+            assertTrue(text.contains("no proof of"), name);
+            assertTrue(text.contains("ISO 4210"), name);
+        }
+    }
+
+    @Test
+    void aChangedCogChangesTheVerdictOnThePage() throws IOException {
+        Path project = copyOfSample();
+        String before = row(markdown(project, "specification"), "R-001");
+        Path concept = project.resolve("concepts/C-002.json");
+        Files.writeString(concept, Files.readString(concept).replace("40, 45]", "40, 42]"));
+        String after = row(markdown(project, "specification"), "R-001");
+        assertTrue(before.contains("meets"), before);
+        assertTrue(after.contains("misses"), after);
+    }
+
+    /** The first table row of a requirement that holds a verdict. */
+    private static String row(String text, String id) {
+        return text.lines()
+                .filter(line -> line.startsWith("| " + id + " |"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void aClaimIsQuotedOnlyWhileItHolds() throws IOException {
+        String text = markdown(SAMPLE, "claims");
+        int holding = 0;
+        for (Assessment.ClaimStanding standing : new Assessment(ledger(ProjectFiles.read(SAMPLE))).claims()) {
+            String words = standing.claim().wording().replaceAll("\\{\\{.*?}}", "\u0000");
+            String longest = Stream.of(words.split("\u0000"))
+                    .map(String::strip)
+                    .reduce("", (a, b) -> a.length() >= b.length() ? a : b);
+            boolean holds = standing.state() == ClaimState.HOLDS;
+            holding += holds ? 1 : 0;
+            // signs that mean something in Markdown are escaped there
+            String plain = text.replace("\\", "");
+            assertEquals(holds, plain.contains(longest), standing.claim().id() + ": " + longest);
+        }
+        assertEquals(5, holding, "the sample has five claims that hold");
+    }
+
+    @Test
+    void thePdfReadsLikeTheMarkdown() throws IOException {
+        write(SAMPLE, "specification");
+        try (PDDocument pdf =
+                Loader.loadPDF(folder.resolve("out/specification.pdf").toFile())) {
+            String text = new PDFTextStripper().getText(pdf);
+            assertTrue(text.contains("The gears of C-002 span"), "prose");
+            assertTrue(text.contains("too close to call"), "a verdict with its certainty");
+            assertTrue(text.contains("C-002.cogs"), "an address");
+            assertEquals("Fellmark Components", pdf.getDocumentInformation().getAuthor());
+        }
+    }
+
+    @Test
+    void theSameProjectGivesTheSameBytes() throws IOException {
+        for (String out : List.of("one", "two")) {
+            documents(SAMPLE).write(ProjectDocuments.names(), DAY, folder.resolve(out));
+        }
+        for (String name : ProjectDocuments.names()) {
+            for (String ending : List.of(".md", ".pdf")) {
+                assertArrayEquals(
+                        Files.readAllBytes(folder.resolve("one").resolve(name + ending)),
+                        Files.readAllBytes(folder.resolve("two").resolve(name + ending)),
+                        name + ending);
+            }
+        }
+    }
+
+    @Test
+    void theProjectsOwnTemplateGoesBeforeOurs() throws IOException {
+        Path project = copyOfSample();
+        Files.createDirectories(project.resolve("templates"));
+        Files.writeString(project.resolve("templates/claims.md"), "Only {{ gear-range lead }} here.\n");
+        assertTrue(markdown(project, "claims").contains("Only 450.0"));
+    }
+
+    @Test
+    void aBrokenTemplateLeavesNothingBehindAndSaysWhere() throws IOException {
+        Path project = copyOfSample();
+        Files.createDirectories(project.resolve("templates"));
+        Files.writeString(project.resolve("templates/claims.md"), "One.\n\nTwo {{ gear-rnage lead }}.\n");
+        ProjectDocuments.Outcome outcome =
+                documents(project).write(ProjectDocuments.names(), DAY, folder.resolve("none"));
+        assertEquals(
+                List.of("templates/claims.md:3:5: nothing is called \"gear-rnage\"; did you mean \"gear-range\"?"),
+                outcome.problems());
+        assertFalse(Files.exists(folder.resolve("none")));
+    }
+
+    @Test
+    void aTemplateBehindALinkIsRefused() throws IOException {
+        Path project = copyOfSample();
+        Path outside = Files.writeString(folder.resolve("outside.md"), "secret");
+        Files.createDirectories(project.resolve("templates"));
+        Files.createSymbolicLink(project.resolve("templates/claims.md"), outside.toAbsolutePath());
+        ProjectDocuments.Outcome outcome = documents(project).write(List.of("claims"), DAY, folder.resolve("none"));
+        assertEquals(
+                List.of("templates/claims.md: is a link or lies behind one; copy the template itself there."),
+                outcome.problems());
+    }
+
+    @Test
+    void aFolderThatCannotBeMadeIsNamed() throws IOException {
+        Path file = Files.writeString(folder.resolve("file"), "in the way");
+        ProjectDocuments.Outcome outcome = documents(SAMPLE).write(List.of("claims"), DAY, file.resolve("out"));
+        assertEquals(1, outcome.problems().size());
+        assertTrue(
+                outcome.problems().get(0).contains("nothing was written"),
+                outcome.problems().get(0));
+    }
+
+    @Test
+    void anEmptyProjectStillHasDocuments() throws IOException {
+        Path project = folder.resolve("empty");
+        assertEquals(Optional.empty(), NewProject.start(project, "Empty", "EUR", DAY));
+        ProjectDocuments.Outcome outcome = documents(project).write(List.of("claims"), DAY, folder.resolve("out"));
+        assertEquals(List.of(), outcome.problems());
+        ProjectDocuments.Outcome specification =
+                documents(project).write(List.of("specification"), DAY, folder.resolve("out"));
+        assertTrue(
+                specification.problems().get(0).contains("lead concept"),
+                specification.problems().toString());
+    }
+
+    @Test
+    void withoutADateNothingIsWritten() {
+        Path project = folder.resolve("undated");
+        assertEquals(Optional.empty(), NewProject.start(project, "Undated", "EUR", Optional.empty()));
+        ProjectDocuments.Outcome outcome =
+                documents(project).write(List.of("claims"), Optional.empty(), folder.resolve("none"));
+        assertTrue(outcome.problems().get(0).contains("--date"));
+    }
+
+    @Test
+    void recordTextIsPrintedAsWrittenAndNeverRead() throws IOException {
+        Path project = copyOfSample();
+        Path need = project.resolve("needs/N-001.json");
+        String hostile = "| {{ gear-range lead }} <b>*x*</b> [y](http://z)";
+        Files.writeString(
+                need, Files.readString(need).replaceAll("(?m)\"words\": \".*\"", "\"words\": \"" + hostile + "\""));
+        write(project, "specification");
+        try (PDDocument pdf =
+                Loader.loadPDF(folder.resolve("out/specification.pdf").toFile())) {
+            String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+            assertTrue(text.contains("{{ gear-range lead }} <b>*x*</b> [y](http://z)"));
+        }
+    }
+}
