@@ -19,6 +19,9 @@ interface Disk {
     /** Returns once the content of the file is safe from a power cut. */
     void force(Path file) throws IOException;
 
+    /** Returns once the contents of all the files are safe from a power cut. */
+    void forceAll(List<Path> files) throws IOException;
+
     /** Gives a file or folder another name in one step; a file of that name is replaced, a link not followed. */
     void replace(Path from, Path to) throws IOException;
 

@@ -1,6 +1,7 @@
 package groupwright.definition.storage;
 
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.nio.channels.ClosedByInterruptException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
@@ -36,7 +37,7 @@ record DiskTrouble(String wrong, String remedy) {
         if (e instanceof NoSuchFileException || e instanceof NotDirectoryException) {
             return new DiskTrouble(folder(e, root) + " is gone", "bring the folder back and try again");
         }
-        if (e instanceof ClosedByInterruptException) {
+        if (e instanceof ClosedByInterruptException || e instanceof InterruptedIOException) {
             return new DiskTrouble("saving was interrupted", "try again");
         }
         return new DiskTrouble("the disk reports: " + detail(e), "look at the disk and try again");

@@ -50,9 +50,7 @@ final class Finishing {
         }
         makeFolders(manifest);
         for (Manifest.Entry entry : manifest.entries()) {
-            try {
-                putInPlace(entry);
-            } catch (FileAlreadyExistsException e) {
+            if (!isPutInPlace(entry)) {
                 return new Result.SetAside(List.of(entry.path()), own.setJournalAside());
             }
         }
@@ -71,10 +69,21 @@ final class Finishing {
         disk.forceDirectory(root);
     }
 
-    private void putInPlace(Manifest.Entry entry) throws IOException {
-        if (journal.state(entry) != Journal.State.READY) {
-            return;
+    /** False if the target was changed since the obstacles were looked for. */
+    private boolean isPutInPlace(Manifest.Entry entry) throws IOException {
+        Journal.State state = journal.state(entry);
+        if (state != Journal.State.READY) {
+            return state == Journal.State.DONE;
         }
+        try {
+            putInPlace(entry);
+            return true;
+        } catch (FileAlreadyExistsException e) {
+            return false;
+        }
+    }
+
+    private void putInPlace(Manifest.Entry entry) throws IOException {
         Path target = entry.path().below(root);
         if (entry.after().isEmpty()) {
             disk.delete(target);

@@ -36,7 +36,8 @@ public sealed interface Outcome {
      * Files are not the versions the edit was made from: somebody else has changed, made or removed them.
      *
      * @param paths the files concerned, sorted
-     * @param keptAs the folder below the project folder that keeps the edit, if it had been committed before
+     * @param keptAs normally empty; if the files were changed in the moment of saving, the folder below the project folder
+     *     that keeps what of the edit could not be put in place. Files put in place before stay
      */
     record Conflict(List<RecordPath> paths, Optional<String> keptAs) implements Outcome {
         public Conflict {

@@ -39,7 +39,7 @@ public final class ProjectFolder {
 
     /**
      * Reads all files, without lock and without writing anything. A committed edit whose writer was stopped is shown whole.
-     * Reads again, what changes meanwhile. Linear in the size of the files, which it holds in memory.
+     * Files that change meanwhile are read again. Linear in the size of the files, which it holds in memory.
      */
     public Snapshot read() {
         try {

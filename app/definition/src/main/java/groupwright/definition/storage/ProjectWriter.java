@@ -31,7 +31,7 @@ public final class ProjectWriter implements AutoCloseable {
 
     /**
      * Saves an edit: after {@link Outcome.Committed} all of it survives a power cut, after anything else none of it is in
-     * the project. An interrupt that came before is put off; one that comes meanwhile may make it fail.
+     * the project, but for what {@link Outcome.Conflict} says of changes in the moment of saving. An interrupt that came before is put off; one that comes meanwhile may make it fail.
      *
      * @param changes one for each file concerned
      * @throws IllegalArgumentException if a file occurs twice or lies in no record folder

@@ -48,6 +48,11 @@ final class RealDisk implements Disk {
     }
 
     @Override
+    public void forceAll(List<Path> files) throws IOException {
+        new Forcing(this).force(files);
+    }
+
+    @Override
     public void replace(Path from, Path to) throws IOException {
         Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
     }

@@ -5,6 +5,7 @@ import static java.nio.file.LinkOption.NOFOLLOW_LINKS;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,27 +36,19 @@ final class SavingSeveral {
         }
     }
 
-    /** All files are written before the first is forced, so that forcing finds most of the work done. */
     private void stage(List<Change> changes, Manifest manifest) throws IOException {
+        List<Path> files = new ArrayList<>();
         disk.createDirectory(own.staging());
         for (Change change : changes) {
             if (change.after().isPresent()) {
-                disk.createFile(staged(change), change.after().get());
+                files.add(own.staging().resolve(change.path().stagedName()));
+                disk.createFile(files.get(files.size() - 1), change.after().get());
             }
         }
-        Path contents = own.staging().resolve(Manifest.NAME);
-        disk.createFile(contents, manifest.encoded());
-        for (Change change : changes) {
-            if (change.after().isPresent()) {
-                disk.force(staged(change));
-            }
-        }
-        disk.force(contents);
+        files.add(own.staging().resolve(Manifest.NAME));
+        disk.createFile(own.staging().resolve(Manifest.NAME), manifest.encoded());
+        disk.forceAll(files);
         disk.forceDirectory(own.staging());
-    }
-
-    private Path staged(Change change) {
-        return own.staging().resolve(change.path().stagedName());
     }
 
     private static Outcome outcome(Manifest manifest, Finishing.Result result) {

@@ -67,7 +67,7 @@ final class TextCheck {
     private Optional<Problem> malformed() {
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
         ByteBuffer in = ByteBuffer.wrap(bytes);
-        CharBuffer out = CharBuffer.allocate(8192);
+        CharBuffer out = CharBuffer.allocate(Math.min(8192, bytes.length));
         CoderResult result = decoder.decode(in, out, true);
         while (result.isOverflow()) {
             out.clear();

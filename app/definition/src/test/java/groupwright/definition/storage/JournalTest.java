@@ -167,6 +167,39 @@ class JournalTest {
     }
 
     @Test
+    void aConflictBetweenTwoFilesKeepsTheRest() throws IOException {
+        HookedDisk disk = new HookedDisk();
+        try (ProjectWriter writer = Project.open(root, disk)) {
+            disk.hook(operation -> {
+                if (operation.path().equals(N1.below(root))) {
+                    Project.write(root, Map.of(N2.text(), "theirs"));
+                }
+            });
+            assertEquals(new Outcome.Conflict(List.of(N2), Optional.of(KEPT)), writer.commit(EDIT));
+        }
+        assertEquals(NEW.text(), Files.readString(N1.below(root)));
+        assertEquals("theirs", Files.readString(N2.below(root)));
+        assertEquals(NEW.text(), Files.readString(root.resolve(KEPT + "/needs-N-002.json")));
+    }
+
+    @Test
+    void aFileMadeInTheMomentOfSavingIsAConflict() throws IOException {
+        RecordPath c1 = Project.path("concepts/C-001.json");
+        HookedDisk disk = new HookedDisk();
+        try (ProjectWriter writer = Project.open(root, disk)) {
+            disk.hook(operation -> {
+                if (operation.name().equals("moveToNew")) {
+                    Project.write(root, Map.of(c1.text(), "theirs"));
+                }
+            });
+            Outcome outcome = writer.commit(List.of(Change.create(c1, NEW), EDIT.get(0)));
+            assertEquals(new Outcome.Conflict(List.of(c1), Optional.of(KEPT)), outcome);
+        }
+        assertEquals("theirs", Files.readString(c1.below(root)));
+        assertEquals(OLD.text(), Files.readString(N1.below(root)));
+    }
+
+    @Test
     void leftoversOfAnUncommittedEditAreThrownAway() throws IOException {
         Project.write(
                 root,

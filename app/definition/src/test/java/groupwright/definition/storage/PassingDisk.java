@@ -24,6 +24,14 @@ class PassingDisk implements Disk {
         // the file system of the running machine shows everything written, forced or not
     }
 
+    /** One after the other, so that tests can stop between. */
+    @Override
+    public void forceAll(List<Path> files) throws IOException {
+        for (Path file : files) {
+            force(file);
+        }
+    }
+
     @Override
     public void replace(Path from, Path to) throws IOException {
         real.replace(from, to);
