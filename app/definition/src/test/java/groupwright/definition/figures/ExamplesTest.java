@@ -7,9 +7,12 @@ import groupwright.definition.figure.Answer;
 import groupwright.definition.figure.ExampleProject;
 import groupwright.definition.figure.Figure;
 import groupwright.definition.figure.Quantity;
+import groupwright.definition.figure.Series;
 import groupwright.definition.ledger.ValueText;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -29,14 +32,26 @@ class ExamplesTest {
                 figure.example().ask().startsWith(figure.id() + " "),
                 figure.example().ask());
         Answer answer = EXAMPLE.answer(figure.example().ask());
-        assertEquals(figure.example().answer(), shown(answer, figure), figure.id());
+        assertEquals(figure.example().answer(), shownLike(figure.example().answer(), answer), figure.id());
     }
 
-    private static String shown(Answer answer, Figure figure) {
-        return answer instanceof Quantity quantity
-                ? new BigDecimal(quantity.value())
-                        .setScale(figure.decimals(), RoundingMode.HALF_EVEN)
-                        .toPlainString()
-                : ValueText.of(answer);
+    /** The answer with as many digits as the example gives. */
+    private static String shownLike(String example, Answer answer) {
+        if (answer instanceof Quantity quantity) {
+            return rounded(quantity.value(), example);
+        } else if (answer instanceof Series series) {
+            String[] pairs = example.split(" ");
+            return IntStream.range(0, series.values().size())
+                    .mapToObj(i -> series.values().get(i).at() + "="
+                            + rounded(series.values().get(i).value(), pairs[Math.min(i, pairs.length - 1)]))
+                    .collect(Collectors.joining(" "));
+        }
+        return ValueText.of(answer);
+    }
+
+    private static String rounded(double value, String like) {
+        int point = like.lastIndexOf('.');
+        int digits = point < 0 ? 0 : like.length() - point - 1;
+        return new BigDecimal(value).setScale(digits, RoundingMode.HALF_EVEN).toPlainString();
     }
 }
