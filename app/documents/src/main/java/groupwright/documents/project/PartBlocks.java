@@ -1,8 +1,9 @@
 package groupwright.documents.project;
 
+import groupwright.definition.figure.Scope;
+import groupwright.definition.ledger.Workings;
 import groupwright.definition.record.Part;
 import groupwright.definition.record.RecordId;
-import groupwright.definition.record.RecordKinds;
 import groupwright.documents.content.BlockAnswer;
 import groupwright.documents.content.Column;
 import groupwright.documents.content.Phrase;
@@ -14,6 +15,8 @@ import java.util.TreeMap;
 
 /** Parts in sum. */
 final class PartBlocks {
+    private static final String BASIC = "part-mass-basic";
+
     private PartBlocks() {}
 
     /** Weight of the lead concept's parts by group. */
@@ -25,18 +28,14 @@ final class PartBlocks {
                 sheet.numberColumn("parts.basic"),
                 sheet.numberColumn("parts.predicted"));
         Map<String, List<Part>> groups = new TreeMap<>();
-        List<Part> all = sheet.definition().all(RecordKinds.PART);
-        for (Part part : all) {
-            boolean hasChildren = all.stream().anyMatch(other -> other.parent().equals(Optional.of(part.id())));
-            if (part.isCurrent() && !hasChildren && uses(part, lead)) {
-                groups.computeIfAbsent(part.group(), any -> new ArrayList<>()).add(part);
-            }
+        for (Part part : partsBehind(sheet, lead)) {
+            groups.computeIfAbsent(part.group(), any -> new ArrayList<>()).add(part);
         }
         List<List<Phrase>> rows = new ArrayList<>();
         groups.forEach((group, parts) -> rows.add(List.of(
                 sheet.plain(group),
                 Phrase.of(Integer.toString(parts.size())),
-                sum(sheet, parts, "part-mass-basic"),
+                sum(sheet, parts, BASIC),
                 sum(sheet, parts, "part-mass-predicted"))));
         rows.add(List.of(
                 Phrase.of(sheet.labels().text("parts.total")),
@@ -46,8 +45,20 @@ final class PartBlocks {
         return new BlockAnswer.Table(columns, rows);
     }
 
-    private static boolean uses(Part part, RecordId concept) {
-        return part.concepts().isEmpty() || part.concepts().contains(concept);
+    /** The parts the set's weight is made of, as its own workings name them, so that groups and total never differ. */
+    private static List<Part> partsBehind(Sheet sheet, RecordId concept) {
+        List<Part> parts = new ArrayList<>();
+        for (Workings.Use use :
+                sheet.view().explain(sheet.ask("mass-basic " + concept)).uses()) {
+            if (use.ask().figure().id().equals(BASIC)) {
+                use.ask()
+                        .subject()
+                        .get(Scope.PART)
+                        .flatMap(id -> sheet.definition().get(id, Part.class))
+                        .ifPresent(parts::add);
+            }
+        }
+        return parts;
     }
 
     private static Phrase sum(Sheet sheet, List<Part> parts, String figure) {
