@@ -12,7 +12,7 @@ import java.util.Currency;
  *
  * @param code a code of ISO 4217
  */
-record MinorUnits(String code) {
+public record MinorUnits(String code) {
     private static final int USUAL_DIGITS = 2; // codes that Java does not know count in hundredths
 
     static MinorUnits of(Inputs in) {
@@ -24,7 +24,8 @@ record MinorUnits(String code) {
         return Quantity.of(major(minor), new Unit(code));
     }
 
-    double major(double minor) {
+    /** The same amount in the major unit. */
+    public double major(double minor) {
         double units = 1;
         for (int i = 0; i < digits(); i++) {
             units *= 10;

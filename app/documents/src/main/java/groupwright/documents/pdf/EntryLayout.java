@@ -13,6 +13,7 @@ import java.util.Map;
 
 /** Lays out the entries of the last chapter. */
 final class EntryLayout {
+    private static final int MOST_INPUT_LINES = 10;
     private static final double LEADING = 11;
     private static final double NUMBER_ROOM = 24;
     private static final double LABEL_ROOM = 68;
@@ -47,11 +48,7 @@ final class EntryLayout {
         List<Slab> slabs = new ArrayList<>(title(numbered));
         row(slabs, "trace.figure", setter.pieces(entry.id(), ADDRESS.in(Paper.INK)));
         row(slabs, "trace.formula", formula(entry));
-        String inputsLabel = "trace.inputs";
-        for (TraceInput input : entry.inputs()) {
-            row(slabs, inputsLabel, input(input));
-            inputsLabel = "";
-        }
+        inputs(slabs, entry.inputs());
         row(slabs, "trace.uses", restsOn(numbered));
         row(slabs, "trace.source", setter.pieces(entry.source(), TEXT));
         row(slabs, "trace.leavesOut", setter.pieces(entry.leavesOut(), TEXT));
@@ -109,6 +106,26 @@ final class EntryLayout {
         String version = labels.text("trace.versionNumber", Integer.toString(entry.formulaVersion()));
         pieces.addAll(setter.pieces(version, LABEL));
         return pieces;
+    }
+
+    /** A line for each input; where there are many they follow each other, so that no entry fills pages. */
+    private void inputs(List<Slab> slabs, List<TraceInput> inputs) {
+        if (inputs.size() <= MOST_INPUT_LINES) {
+            String label = "trace.inputs";
+            for (TraceInput input : inputs) {
+                row(slabs, label, input(input));
+                label = "";
+            }
+            return;
+        }
+        List<Piece> pieces = new ArrayList<>();
+        for (TraceInput input : inputs) {
+            if (!pieces.isEmpty()) {
+                pieces.addAll(setter.pieces("; ", TEXT));
+            }
+            pieces.addAll(input(input));
+        }
+        row(slabs, "trace.inputs", pieces);
     }
 
     private List<Piece> input(TraceInput input) {

@@ -5,8 +5,10 @@ import groupwright.definition.figure.Ask;
 import groupwright.definition.figure.Missing;
 import groupwright.definition.figure.Scope;
 import groupwright.definition.figure.Subject;
+import groupwright.definition.figures.MinorUnits;
 import groupwright.definition.ledger.View;
 import groupwright.definition.ledger.Workings;
+import groupwright.definition.record.Amount;
 import groupwright.definition.record.Criterion;
 import groupwright.definition.record.RecordId;
 import groupwright.definition.record.RecordKinds;
@@ -30,6 +32,9 @@ import java.util.Set;
 final class Traces {
     /** An answer that rests on more others than this lists them as inputs, not each with an entry of its own. */
     private static final int MOST_ENTRIES = 12;
+
+    /** The unit that fields of money show. */
+    private static final String MINOR = "minor units";
 
     private final View view;
     private final AnswerText text;
@@ -69,7 +74,7 @@ final class Traces {
         for (Workings.FieldInput input : workings.inputs()) {
             inputs.add(new TraceInput(
                     FieldLabel.of(input.address()),
-                    text.input(input.value(), input.unit()),
+                    shown(input),
                     input.address().toString()));
         }
         ask.parameters()
@@ -112,6 +117,19 @@ final class Traces {
                 new LinkedHashSet<>(askedBy.getOrDefault(new Asked(ask.figure().id(), ask.parameters()), Set.of()));
         found.addAll(askedBy.getOrDefault(new Asked(ask.figure().id(), ask.givenParameters()), Set.of()));
         return List.copyOf(found);
+    }
+
+    /** Money is kept in minor units and read in major ones. */
+    private ShownValue shown(Workings.FieldInput input) {
+        if (!input.unit().equals(MINOR)) {
+            return text.input(input.value(), input.unit());
+        }
+        String code = view.definition().project().currency();
+        MinorUnits units = new MinorUnits(code);
+        Object value = input.value() instanceof Optional<?> optional ? optional.orElse("") : input.value();
+        return value instanceof Amount amount
+                ? text.input(new Amount(units.major(amount.value()), units.major(amount.plusMinus())), code)
+                : text.input(input.value(), "");
     }
 
     private void missing(Answer answer, List<TraceInput> inputs) {
