@@ -126,7 +126,8 @@ final class Traces {
         }
         String code = view.definition().project().currency();
         MinorUnits units = new MinorUnits(code);
-        Object value = input.value() instanceof Optional<?> optional ? optional.orElse("") : input.value();
+        Object value =
+                input.value() instanceof Optional<?> optional && optional.isPresent() ? optional.get() : input.value();
         return value instanceof Amount amount
                 ? text.input(new Amount(units.major(amount.value()), units.major(amount.plusMinus())), code)
                 : text.input(input.value(), "");
