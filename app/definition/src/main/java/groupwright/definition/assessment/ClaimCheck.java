@@ -195,6 +195,6 @@ final class ClaimCheck {
                         support.limit().map(Amount::value).orElseThrow(),
                         Optional.empty(),
                         support.unit(),
-                        Address.of(claim, "supports", support.id(), "unit")));
+                        Address.of(claim, "supports", support.id())));
     }
 }
