@@ -66,8 +66,9 @@ record Limit(Comparator comparator, double target, Optional<Double> upper, Strin
 
     private Verdict judge(Quantity quantity, Band band, Subject subject) {
         double nearest = nearestLimit(quantity.value());
-        double margin = margin(quantity.value());
-        boolean meets = margin >= -NOISE * Math.max(1, Math.abs(nearest));
+        double exact = margin(quantity.value());
+        double margin = Math.abs(exact) <= NOISE * Math.max(1, Math.abs(nearest)) ? 0 : exact;
+        boolean meets = margin >= 0;
         boolean close = band instanceof Band.Between between
                 && (inside(between, target)
                         || upper.filter(u -> inside(between, u)).isPresent());
