@@ -20,6 +20,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Approves claims and takes them back. */
 public final class Approving {
@@ -36,6 +38,9 @@ public final class Approving {
         Claim claim = view.definition()
                 .get(id, Claim.class)
                 .orElseThrow(() -> new Invalid("", "there is no claim " + id, "add it first"));
+        if (!claim.retired().isEmpty()) {
+            throw new Invalid("retired", id + " is no longer used: " + claim.retired(), "approve another claim");
+        }
         Basis basis =
                 Basis.of(claim, view.catalogue(), view.definition().project().leadConcept());
         if (basis.isEmpty()) {
@@ -47,10 +52,19 @@ public final class Approving {
         for (Map.Entry<String, Ask> entry : basis.asks().entrySet()) {
             answers.add(answer(view, entry.getValue(), "v" + (answers.size() + 1)));
         }
-        Claim approved = withApproval(
-                claim, new Approval("a" + (claim.approvals().size() + 1), by, date, claim.wording(), answers));
+        Claim approved = withApproval(claim, new Approval(nextId(claim), by, date, claim.wording(), answers));
         requireHolding(view, approved);
         return approved;
+    }
+
+    /** The first of a1, a2 … from the number of approvals on that none has. */
+    private static String nextId(Claim claim) {
+        Set<String> taken = claim.approvals().stream().map(Approval::id).collect(Collectors.toSet());
+        int number = claim.approvals().size() + 1;
+        while (taken.contains("a" + number)) {
+            number++;
+        }
+        return "a" + number;
     }
 
     /** What is approved must hold at that moment: a limit that is broken already is no basis. */

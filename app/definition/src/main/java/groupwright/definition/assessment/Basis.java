@@ -2,6 +2,7 @@ package groupwright.definition.assessment;
 
 import groupwright.definition.figure.Ask;
 import groupwright.definition.figure.Catalogue;
+import groupwright.definition.figure.Figure;
 import groupwright.definition.figure.FigureText;
 import groupwright.definition.figure.Level;
 import groupwright.definition.figure.LiveText;
@@ -50,11 +51,7 @@ record Basis(Map<String, Ask> asks, List<String> broken) {
             if (lead.isEmpty()) {
                 broken.add("the project names no lead concept; set leadConcept in project.json");
             } else {
-                Ask ask = new Ask(
-                        catalogue.find(VerdictFigures.VERDICT).orElseThrow(),
-                        Subject.of(lead.get(), requirement),
-                        Settings.NONE);
-                asks.putIfAbsent(ask.toString(), ask);
+                addVerdict(lead.get(), requirement, catalogue, asks, broken);
             }
         }
         return new Basis(asks, broken);
@@ -62,6 +59,18 @@ record Basis(Map<String, Ask> asks, List<String> broken) {
 
     static Basis of(Claim claim, Catalogue catalogue, Optional<RecordId> lead) {
         return of(claim.wording(), claim.supports(), claim.requirements(), catalogue, lead);
+    }
+
+    private static void addVerdict(
+            RecordId lead, RecordId requirement, Catalogue catalogue, Map<String, Ask> asks, List<String> broken) {
+        Figure verdict = catalogue.find(VerdictFigures.VERDICT).orElseThrow();
+        try {
+            Ask ask = new Ask(verdict, Subject.of(lead, requirement), Settings.NONE);
+            asks.putIfAbsent(ask.toString(), ask);
+        } catch (IllegalArgumentException wrongKind) {
+            broken.add("there is no verdict on " + requirement + " for " + lead
+                    + "; name a requirement, and a concept as leadConcept in project.json");
+        }
     }
 
     private static void add(FigureText text, Catalogue catalogue, Optional<RecordId> lead, Map<String, Ask> asks) {

@@ -51,8 +51,10 @@ final class ClaimCheck {
 
     Standing standing() {
         Claim.State state = in.get(claim, Claim.STATE);
-        if (state == Claim.State.WITHDRAWN || !in.get(claim, Claim.RETIRED).isEmpty()) {
-            return new Standing(ClaimState.WITHDRAWN, in.get(claim, Claim.STATE_REASON));
+        String retired = in.get(claim, Claim.RETIRED);
+        if (state == Claim.State.WITHDRAWN || !retired.isEmpty()) {
+            String reason = state == Claim.State.WITHDRAWN ? in.get(claim, Claim.STATE_REASON) : retired;
+            return new Standing(ClaimState.WITHDRAWN, reason);
         } else if (basis.isEmpty()) {
             return new Standing(ClaimState.UNSUPPORTED, "it rests on nothing");
         }
@@ -102,6 +104,9 @@ final class ClaimCheck {
             }
             compare(entry.getValue(), then, changed, recalculated);
         }
+        approved.keySet().stream()
+                .filter(figure -> !basis.asks().containsKey(figure))
+                .forEach(figure -> changed.add(figure + " was part of the approval and supports it no more"));
         if (!changed.isEmpty()) {
             return new Standing(ClaimState.CHANGED_SINCE_APPROVAL, String.join("; ", changed));
         } else if (!recalculated.isEmpty()) {
@@ -195,6 +200,6 @@ final class ClaimCheck {
                         support.limit().map(Amount::value).orElseThrow(),
                         Optional.empty(),
                         support.unit(),
-                        Address.of(claim, "supports", support.id(), "unit")));
+                        Address.of(claim, "supports", support.id())));
     }
 }

@@ -2,6 +2,7 @@ package groupwright.definition.assessment;
 
 import groupwright.definition.figure.Figure;
 import groupwright.definition.figure.Inputs;
+import groupwright.definition.figure.Level;
 import groupwright.definition.figure.Missing;
 import groupwright.definition.figure.MissingInput;
 import groupwright.definition.figure.Nearest;
@@ -16,17 +17,21 @@ import groupwright.definition.record.Entry;
 import groupwright.definition.record.Field;
 import groupwright.definition.record.Invalid;
 import groupwright.definition.record.RecordId;
+import groupwright.definition.record.RecordKind;
 import groupwright.definition.record.RecordKinds;
 import groupwright.definition.record.Requirement;
 import groupwright.definition.record.RiderGroup;
 import groupwright.definition.record.Settings;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
 /** Judges one criterion of a requirement for a concept, over the rider groups and bikes it is measured for. */
 final class Judging {
+    private static final Set<Scope> MEASURED = EnumSet.of(Scope.CONCEPT, Scope.REQUIREMENT, Scope.RIDERS, Scope.BIKE);
+
     private final Inputs in;
     private final RecordId requirement;
     private final RecordId concept;
@@ -46,25 +51,42 @@ final class Judging {
      */
     Verdict judge(Optional<RecordId> riders) {
         String name = field(Criterion.FIGURE);
-        Optional<Figure> figure = in.catalogue().find(name);
-        Subject asked = Subject.of(concept);
-        if (figure.isEmpty()) {
-            String hint = Nearest.of(
-                            name, in.catalogue().all().stream().map(Figure::id).toList())
-                    .map(near -> "; did you mean " + near + "?")
-                    .orElse("; choose one");
-            return missing("figure", "there is no figure \"" + name + "\"" + hint, asked)
+        try {
+            Figure figure = in.catalogue().find(name).orElseThrow(() -> unknown(name));
+            checkMeasures(figure);
+            List<Verdict> verdicts = new ArrayList<>();
+            for (Subject subject : subjects(figure.scopes(), riders)) {
+                verdicts.add(judge(figure, subject));
+            }
+            if (verdicts.isEmpty()) {
+                throw new Invalid("", "there is no rider group or bike to measure it for", "add one");
+            }
+            return Worst.of(verdicts).ofCriterion(id);
+        } catch (Invalid invalid) { // the requirement names something that cannot be measured
+            Address at =
+                    invalid.field().isEmpty() ? criterion().child("figure") : Address.of(requirement, invalid.field());
+            return missing(at, invalid.wrong() + "; " + invalid.remedy(), Subject.of(concept))
                     .ofCriterion(id);
         }
-        List<Verdict> verdicts = new ArrayList<>();
-        for (Subject subject : subjects(figure.get().scopes(), riders)) {
-            verdicts.add(judge(figure.get(), subject));
+    }
+
+    private Invalid unknown(String name) {
+        return new Invalid(
+                "",
+                "there is no figure \"" + name + "\"",
+                Nearest.of(name, in.catalogue().all().stream().map(Figure::id).toList())
+                        .map(near -> "did you mean " + near + "?")
+                        .orElse("choose one"));
+    }
+
+    /** A criterion measures the product; a verdict on verdicts would have no bottom. */
+    private static void checkMeasures(Figure figure) {
+        if (figure.level() != Level.CALCULUS) {
+            throw new Invalid("", figure.id() + " speaks of the project, not the product", "choose another figure");
+        } else if (!MEASURED.containsAll(figure.scopes())) {
+            throw new Invalid(
+                    "", figure.id() + " is about one record, not the concept", "choose a figure about concepts");
         }
-        if (verdicts.isEmpty()) {
-            return missing("figure", "there is no rider group or bike to measure it for; add one", asked)
-                    .ofCriterion(id);
-        }
-        return Worst.of(verdicts).ofCriterion(id);
     }
 
     private Verdict judge(Figure figure, Subject subject) {
@@ -75,7 +97,7 @@ final class Judging {
                             in.band(figure.id(), subject, parameters),
                             subject);
         } catch (Invalid invalid) { // parameters or subject do not fit the figure
-            return missing("parameters", invalid.getMessage(), subject);
+            return missing(criterion().child("parameters"), invalid.getMessage(), subject);
         }
     }
 
@@ -85,11 +107,14 @@ final class Judging {
                 field(Criterion.TARGET).value(),
                 field(Criterion.UPPER).map(Amount::value),
                 field(Criterion.UNIT),
-                Address.of(requirement, "criteria", id, "unit"));
+                criterion());
     }
 
-    private Verdict missing(String field, String remedy, Subject subject) {
-        Address at = Address.of(requirement, "criteria", id, field);
+    private Address criterion() {
+        return Address.of(requirement, "criteria", id);
+    }
+
+    private static Verdict missing(Address at, String remedy, Subject subject) {
         return Limit.missing(Missing.of(new MissingInput(at, remedy)), subject);
     }
 
@@ -104,26 +129,36 @@ final class Judging {
         }
         List<Subject> subjects = List.of(start);
         if (scopes.contains(Scope.RIDERS)) {
-            subjects = crossed(subjects, riders.map(List::of).orElseGet(this::allRiders));
+            subjects = crossed(subjects, riders.map(List::of).orElseGet(this::riders));
         }
         if (scopes.contains(Scope.BIKE)) {
-            subjects = crossed(subjects, allBikes());
+            subjects = crossed(subjects, bikes());
         }
         return subjects;
     }
 
-    private List<RecordId> allRiders() {
-        List<RecordId> named = in.get(requirement, Requirement.RIDERS);
-        return named.isEmpty() ? current(in.all(RecordKinds.RIDER_GROUP), RiderGroup.RETIRED) : named;
+    private List<RecordId> riders() {
+        return current(Requirement.RIDERS, RecordKinds.RIDER_GROUP, RiderGroup.RETIRED);
     }
 
-    private List<RecordId> allBikes() {
-        List<RecordId> named = in.get(requirement, Requirement.BIKES);
-        return named.isEmpty() ? current(in.all(RecordKinds.BIKE), Bike.RETIRED) : named;
+    private List<RecordId> bikes() {
+        return current(Requirement.BIKES, RecordKinds.BIKE, Bike.RETIRED);
     }
 
-    private <R extends Entry> List<RecordId> current(List<RecordId> ids, Field<R, String> retired) {
-        return ids.stream().filter(one -> in.get(one, retired).isEmpty()).toList();
+    /** Those the requirement names, or all there are, without the retired ones. */
+    private <R extends Entry> List<RecordId> current(
+            Field<Requirement, List<RecordId>> names, RecordKind<R> kind, Field<R, String> retired) {
+        List<RecordId> named = in.get(requirement, names);
+        for (RecordId one : named) {
+            if (!one.letters().equals(kind.letters())) {
+                throw new Invalid(
+                        names.path().get(0), one + " is no " + kind.noun(), "name one like " + kind.letters() + "-001");
+            }
+        }
+        return (named.isEmpty() ? in.all(kind) : named)
+                .stream()
+                        .filter(one -> !in.exists(one) || in.get(one, retired).isEmpty()) // one not there is missing
+                        .toList();
     }
 
     private static List<Subject> crossed(List<Subject> subjects, List<RecordId> with) {

@@ -7,6 +7,7 @@ import groupwright.definition.figure.MissingInput;
 import groupwright.definition.figure.Quantity;
 import groupwright.definition.figure.Series;
 import groupwright.definition.figure.Subject;
+import groupwright.definition.figure.Unit;
 import groupwright.definition.figure.Verdict;
 import groupwright.definition.record.Address;
 import groupwright.definition.record.Criterion.Comparator;
@@ -19,7 +20,7 @@ import java.util.Optional;
  * @param target the limit, or the lower of two
  * @param upper the upper limit where there are two
  * @param unit unit of the limit; empty means the figure's own
- * @param at where the limit stands, for what is missing
+ * @param at the criterion or support that states it, for what is missing
  */
 record Limit(Comparator comparator, double target, Optional<Double> upper, String unit, Address at) {
     /** Numbers that differ by less than this share are equal: sums of tooth counts and grams carry rounding errors. */
@@ -29,21 +30,25 @@ record Limit(Comparator comparator, double target, Optional<Double> upper, Strin
     Verdict judge(Answer answer, Band band, Subject subject) {
         if (answer instanceof Quantity quantity) {
             if (!unit.isEmpty() && !unit.equals(quantity.unit().symbol())) {
-                return missing(
-                        "is in " + unit + ", but the figure is in "
-                                + (quantity.unit().symbol().isEmpty() ? "a bare number" : quantity.unit()),
-                        subject);
+                return missing("unit", otherUnit(quantity.unit()), subject);
             }
             return judge(quantity, band, subject);
         } else if (answer instanceof Missing) {
             return missing(answer, subject);
         }
         String what = answer instanceof Series ? "gives a list of numbers" : "gives no number";
-        return missing("names a figure that " + what + "; choose one that gives one number", subject);
+        return missing("figure", "the figure " + what + "; choose one that gives one number", subject);
     }
 
-    private Verdict missing(String remedy, Subject subject) {
-        return missing(Missing.of(new MissingInput(at, remedy)), subject);
+    private String otherUnit(Unit ofFigure) {
+        return "the limit is in " + unit
+                + (ofFigure.symbol().isEmpty()
+                        ? ", but the figure is a bare number; leave the unit out"
+                        : ", but the figure is in " + ofFigure + "; write the limit in " + ofFigure);
+    }
+
+    private Verdict missing(String field, String remedy, Subject subject) {
+        return missing(Missing.of(new MissingInput(at.child(field), remedy)), subject);
     }
 
     /** The verdict where there is no answer to judge. */
@@ -61,8 +66,9 @@ record Limit(Comparator comparator, double target, Optional<Double> upper, Strin
 
     private Verdict judge(Quantity quantity, Band band, Subject subject) {
         double nearest = nearestLimit(quantity.value());
-        double margin = margin(quantity.value());
-        boolean meets = margin >= -NOISE * Math.max(1, Math.abs(nearest));
+        double exact = margin(quantity.value());
+        double margin = Math.abs(exact) <= NOISE * Math.max(1, Math.abs(nearest)) ? 0 : exact;
+        boolean meets = margin >= 0;
         boolean close = band instanceof Band.Between between
                 && (inside(between, target)
                         || upper.filter(u -> inside(between, u)).isPresent());

@@ -14,7 +14,7 @@ import java.util.Set;
 
 /**
  * The fields that differ between two definitions. Lists of plain values are one value; lists of objects are compared object
- * by object through their ids; a record added or taken out is one change at its own address.
+ * by object through their ids, and another order of those in both is one change at the list; a record added or taken out is one change at its own address.
  */
 public final class RecordDiff {
     private final RecordId record;
@@ -88,6 +88,9 @@ public final class RecordDiff {
         Set<String> ids = new LinkedHashSet<>();
         before.forEach(item -> ids.add(((Item) item).id()));
         after.forEach(item -> ids.add(((Item) item).id()));
+        if (!inBoth(before, after).equals(inBoth(after, before))) {
+            add(path, Optional.of(before), Optional.of(after));
+        }
         for (String id : ids) {
             Optional<Object> was = find(before, id);
             Optional<Object> is = find(after, id);
@@ -97,6 +100,16 @@ public final class RecordDiff {
                 add(and(path, id), was, is);
             }
         }
+    }
+
+    /** The ids of the first list that the second has too, in the order of the first. */
+    private static List<String> inBoth(List<?> list, List<?> other) {
+        Set<String> others = new LinkedHashSet<>();
+        other.forEach(item -> others.add(((Item) item).id()));
+        return list.stream()
+                .map(item -> ((Item) item).id())
+                .filter(others::contains)
+                .toList();
     }
 
     private static Optional<Object> find(List<?> items, String id) {

@@ -36,6 +36,13 @@ public record Address(RecordId record, List<String> path) implements Comparable<
         return RecordId.parse(words[0]).map(id -> new Address(id, path));
     }
 
+    /** The address one level further in. */
+    public Address child(String name) {
+        List<String> longer = new ArrayList<>(path);
+        longer.add(name);
+        return new Address(record, longer);
+    }
+
     /** The part behind the record, for example {@code criteria.k1.target}. */
     public String field() {
         return String.join(".", path);
