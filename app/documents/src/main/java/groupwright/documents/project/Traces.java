@@ -71,12 +71,7 @@ final class Traces {
     private TraceEntry make(Workings workings) {
         Ask ask = workings.ask();
         List<TraceInput> inputs = new ArrayList<>();
-        for (Workings.FieldInput input : workings.inputs()) {
-            inputs.add(new TraceInput(
-                    FieldLabel.of(input.address()),
-                    shown(input),
-                    input.address().toString()));
-        }
+        fields(workings.inputs(), inputs);
         ask.parameters()
                 .values()
                 .forEach((name, value) ->
@@ -117,6 +112,24 @@ final class Traces {
                 new LinkedHashSet<>(askedBy.getOrDefault(new Asked(ask.figure().id(), ask.parameters()), Set.of()));
         found.addAll(askedBy.getOrDefault(new Asked(ask.figure().id(), ask.givenParameters()), Set.of()));
         return List.copyOf(found);
+    }
+
+    /** What records gave; where that is much, fields that are empty (not retired, no parent) are only counted. */
+    private void fields(List<Workings.FieldInput> given, List<TraceInput> inputs) {
+        int empty = 0;
+        for (Workings.FieldInput input : given) {
+            if (given.size() > MOST_ENTRIES && input.text().isEmpty()) {
+                empty++;
+            } else {
+                inputs.add(new TraceInput(
+                        FieldLabel.of(input.address()),
+                        shown(input),
+                        input.address().toString()));
+            }
+        }
+        if (empty > 0) {
+            inputs.add(new TraceInput(labels.text("trace.empty"), ShownValue.of(Integer.toString(empty)), ""));
+        }
     }
 
     /** Money is kept in minor units and read in major ones. */
