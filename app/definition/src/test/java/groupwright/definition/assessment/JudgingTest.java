@@ -121,8 +121,8 @@ class JudgingTest {
     void ofSeveralCriteriaTheWorstByPercentIsNamed() {
         Scene scene = scene(
                 criteria(
-                        Scene.criterion("k1", "toy-mass", "at-most", 85, ""), // 2 of 85 over: 2.4 %
-                        Scene.criterion("k2", "gear-range", "at-least", 210, ""), // 10 of 210 short: 4.8 %
+                        Scene.criterion("k1", "toy-mass", "at-most", 85, ""), // 2 of 85 over: 2 %
+                        Scene.criterion("k2", "gears", "at-least", 3, ""), // 1 of 3 short: 33 %
                         Scene.criterion("k3", "gears", "at-least", 2, "")),
                 riders("G-001", "87"));
         assertEquals("misses C-001 k2", scene.worst("verdict C-001 R-001"));

@@ -84,8 +84,7 @@ class LimitTest {
 
     @ParameterizedTest(name = "{0} {2} {3}")
     @CsvSource(delimiter = '|', textBlock = """
-        # Source: plain arithmetic: 19/16 = 38/32 = 1.1875 exactly; 11/10 and 23/20 are no binary numbers, so the
-        # computed step is 10.000000000000009 % and 14.999999999999991 %
+        # Source: plain arithmetic: 19/16 = 38/32 = 1.1875, 11/10 = 1.1, 23/20 = 1.15
         16, 19     | largest-step | at-most  | 18.75
         32, 38     | largest-step | at-most  | 18.75
         10, 11     | largest-step | at-most  | 10
@@ -102,9 +101,29 @@ class LimitTest {
                                 "\"criteria\": [" + Scene.criterion("k1", figure, comparator, target, "") + "]"))
                 .verdict(ASK);
         assertEquals("meets", verdict.words());
-        assertEquals(0.0, verdict.margin(), figure + " is " + verdict.value()); // plus zero, bit for bit
+        assertEquals(0.0, verdict.margin()); // plus zero, bit for bit
         assertEquals(Optional.of(0.0), verdict.marginPct());
         assertEquals(Band.EXACT, verdict.band());
+    }
+
+    @ParameterizedTest(name = "{0} times {1} {2} {3}")
+    @CsvSource(textBlock = """
+        # in binary 1.1 * 11 is 12.100000000000001 and 1.15 * 11 is 12.649999999999999
+        1.1,  11, at-most,  12.1
+        1.1,  11, at-least, 12.1
+        1.15, 11, at-least, 12.65
+        1.15, 11, at-most,  12.65
+        """)
+    void roundingBreaksNoTarget(double times, int teeth, String comparator, double target) {
+        Verdict verdict = Scene.of(
+                        Scene.record("C-001", "\"rings\": [" + teeth + "], \"cogs\": [10]"),
+                        Scene.requirement(
+                                "R-001",
+                                "\"criteria\": [" + Scene.criterion("k1", "toy-teeth", comparator, target, "") + "]"))
+                .under(ToyFigures.catalogue(1, times))
+                .verdict(ASK);
+        assertEquals("meets", verdict.words());
+        assertEquals(0.0, verdict.margin(), verdict.value()::toString);
     }
 
     @Test
