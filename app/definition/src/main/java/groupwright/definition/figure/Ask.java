@@ -47,11 +47,12 @@ public final class Ask implements Comparable<Ask> {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Ask ask
-                && ask.hash == hash
-                && ask.figure == figure
-                && ask.subject.equals(subject)
-                && ask.parameters.equals(parameters);
+        return other == this
+                || other instanceof Ask ask
+                        && ask.hash == hash
+                        && ask.figure == figure
+                        && ask.subject.equals(subject)
+                        && (ask.parameters == parameters || ask.parameters.equals(parameters));
     }
 
     @Override

@@ -4,8 +4,10 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.ServiceLoader;
 import java.util.Set;
@@ -17,6 +19,7 @@ import java.util.TreeMap;
  */
 public final class Catalogue {
     private final TreeMap<String, Figure> figures = new TreeMap<>();
+    private final Map<String, Figure> byId; // the same, found faster: figures ask each other by id
 
     /**
      * A catalogue of these figures.
@@ -30,6 +33,7 @@ public final class Catalogue {
                 throw new IllegalArgumentException("two figures have the id " + figure.id());
             }
         }
+        byId = new HashMap<>(figures);
         for (Figure figure : figures.values()) {
             figure.uses().forEach(used -> checkUse(figure, used));
         }
@@ -76,7 +80,7 @@ public final class Catalogue {
 
     /** The figure with this id. */
     public Optional<Figure> find(String id) {
-        return Optional.ofNullable(figures.get(id));
+        return Optional.ofNullable(byId.get(id));
     }
 
     /** All figures in the order of their ids. */

@@ -74,12 +74,14 @@ public record FigureText(String figure, List<RecordId> records, Lead lead, Setti
         Subject subject;
         try {
             subject = Subject.of(records);
+            if (lead == Lead.NAMED) {
+                subject = subject.with(leadConcept.orElseThrow(() ->
+                        new Invalid(figure, "the project names no lead concept", "set leadConcept in project.json")));
+            }
+        } catch (Invalid unnamed) {
+            throw unnamed;
         } catch (IllegalArgumentException twice) {
             throw new Invalid(figure, twice.getMessage(), "name each kind once");
-        }
-        if (lead == Lead.NAMED) {
-            subject = subject.with(leadConcept.orElseThrow(
-                    () -> new Invalid(figure, "the project names no lead concept", "set leadConcept in project.json")));
         }
         return new Ask(found, subject, parameters);
     }

@@ -1,5 +1,6 @@
 package groupwright.definition.figure;
 
+import groupwright.definition.record.RecordId;
 import java.util.Optional;
 
 /** What kinds of record a figure can be asked about; in the order in which a subject is written. */
@@ -12,6 +13,8 @@ public enum Scope {
     NEED("N"),
     PART("P");
 
+    private static final Scope[] ALL = values();
+
     private final String letters;
 
     Scope(String letters) {
@@ -21,6 +24,16 @@ public enum Scope {
     /** The letters ids of this kind begin with. */
     public String letters() {
         return letters;
+    }
+
+    /** The scope of an id. */
+    static Optional<Scope> of(RecordId id) {
+        for (Scope scope : ALL) {
+            if (id.hasLetters(scope.letters)) {
+                return Optional.of(scope);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The scope whose ids begin with these letters. */

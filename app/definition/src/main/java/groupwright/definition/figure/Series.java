@@ -14,6 +14,7 @@ public record Series(Unit unit, List<At> values) implements Answer {
             if (!Double.isFinite(value)) {
                 throw new ArithmeticException("an answer must be finite, was " + value + " at " + at);
             }
+            value = value + 0.0; // minus zero and zero are one value
         }
     }
 }

@@ -43,7 +43,7 @@ public final class Subject implements Comparable<Subject> {
 
     /** This with one more record. */
     public Subject with(RecordId id) {
-        Scope scope = Scope.of(id.letters())
+        Scope scope = Scope.of(id)
                 .orElseThrow(() -> new IllegalArgumentException("no figure is asked about records like " + id));
         int bit = 1 << scope.ordinal();
         if ((mask & bit) != 0) {

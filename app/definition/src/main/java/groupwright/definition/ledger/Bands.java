@@ -1,22 +1,26 @@
 package groupwright.definition.ledger;
 
 import groupwright.definition.figure.Answer;
+import groupwright.definition.figure.Ask;
 import groupwright.definition.figure.Band;
 import groupwright.definition.figure.BandRule;
+import groupwright.definition.figure.MissingSignal;
 import groupwright.definition.figure.Quantity;
 import groupwright.definition.record.Amount;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /**
  * How well an answer is known: the root of the sum of squares of central differences over the inputs that state a band,
  * taken as independent. A figure with a closed form gives its own.
  *
  * <p>Neglected: correlation between inputs, and curvature within their bands. Cost: two runs of the figures between an
- * input and the answer, for each banded input.
+ * input and the answer, for each banded input. Where neither end of an input's band gives a number the band is not stated.
  */
 final class Bands {
     private Bands() {}
@@ -25,50 +29,68 @@ final class Bands {
      * The band of a settled answer.
      *
      * @param in for the reads of a closed form
-     * @param behind collects the reads the band depends on
+     * @param dependsOn told each read and result that the band depends on beside the answer
      */
-    static Band of(Ledger ledger, AnswerNode of, Reading in, Set<InputNode> behind) {
+    static Band of(Ledger ledger, AnswerNode of, Reading in, Consumer<Node> dependsOn) {
         if (!(of.answer() instanceof Quantity quantity)) {
             return Band.NOT_STATED;
         }
         Optional<BandRule> rule = of.ask.figure().bandRule();
-        if (rule.isPresent()) {
-            return rule.get().band(quantity, in);
+        return rule.isPresent() ? closedForm(rule.get(), quantity, in) : differences(ledger, of, quantity, dependsOn);
+    }
+
+    private static Band closedForm(BandRule rule, Quantity quantity, Reading in) {
+        try {
+            return rule.band(quantity, in);
+        } catch (MissingSignal | IllegalArgumentException | ArithmeticException unknown) {
+            return Band.NOT_STATED; // the answer itself tells what is missing or refused
         }
-        behind.addAll(Trace.reads(of));
+    }
+
+    private static Band differences(Ledger ledger, AnswerNode of, Quantity middle, Consumer<Node> dependsOn) {
+        Set<Node> behind = Collections.newSetFromMap(new IdentityHashMap<>());
+        Set<InputNode> reads = Trace.reads(of, behind);
+        reads.forEach(dependsOn);
+        Consumer<Node> alsoUsed = node -> {
+            if (behind.add(node)) { // read only at an end of the band
+                dependsOn.accept(node);
+            }
+        };
         double squares = 0;
-        boolean amounts = false;
+        Band unbanded = Band.EXACT;
         boolean banded = false;
-        for (InputNode input : behind) {
+        for (InputNode input : reads) {
             List<Amount> given = Trace.amounts(input.value);
-            amounts |= !given.isEmpty();
+            unbanded = given.isEmpty() ? unbanded : Band.NOT_STATED;
             for (int i = 0; i < given.size(); i++) {
                 if (given.get(i).isBanded()) {
-                    double half = halfDifference(ledger, of, quantity, input, i);
-                    squares += half * half;
+                    Optional<Double> half = halfDifference(ledger, of.ask, middle, input, i, alsoUsed);
+                    if (half.isEmpty()) {
+                        return Band.NOT_STATED;
+                    }
+                    squares += half.get() * half.get();
                     banded = true;
                 }
             }
         }
-        if (!banded) {
-            return amounts ? Band.NOT_STATED : Band.EXACT;
-        }
-        return Band.around(quantity.value(), Math.sqrt(squares));
+        return banded ? Band.around(middle.value(), Math.sqrt(squares)) : unbanded;
     }
 
-    /** Half the difference of the answers at both ends of an input's band; one-sided where one end is refused. */
-    private static double halfDifference(Ledger ledger, AnswerNode of, Quantity middle, InputNode input, int position) {
-        Optional<Double> low = at(ledger, of, input, position, -1);
-        Optional<Double> high = at(ledger, of, input, position, 1);
+    /**
+     * Half the difference of the answers at both ends of an input's band; one-sided where one end has no number, nothing
+     * where neither has.
+     */
+    private static Optional<Double> halfDifference(
+            Ledger ledger, Ask ask, Quantity middle, InputNode input, int position, Consumer<Node> used) {
+        Optional<Double> low = number(new Trial(ledger, input, shifted(input.value, position, -1), used).answer(ask));
+        Optional<Double> high = number(new Trial(ledger, input, shifted(input.value, position, 1), used).answer(ask));
         if (low.isPresent() && high.isPresent()) {
-            return (high.get() - low.get()) / 2;
+            return Optional.of((high.get() - low.get()) / 2);
         }
-        return low.or(() -> high).map(one -> one - middle.value()).orElse(0.0);
+        return low.or(() -> high).map(one -> one - middle.value());
     }
 
-    private static Optional<Double> at(Ledger ledger, AnswerNode of, InputNode input, int position, int side) {
-        Object shifted = shifted(input.value, position, side);
-        Answer answer = Fork.trial(ledger, Map.of(input, shifted)).ask(of.ask);
+    private static Optional<Double> number(Answer answer) {
         return answer instanceof Quantity quantity ? Optional.of(quantity.value()) : Optional.empty();
     }
 

@@ -1,5 +1,7 @@
 package groupwright.definition.ledger;
 
+import java.util.Arrays;
+
 /** A result computed from inputs and other results. */
 abstract class Derived extends Node {
     /** How far a result can be trusted. */
@@ -17,39 +19,31 @@ abstract class Derived extends Node {
     }
 
     private static final Node[] NOTHING = {};
-    private static final int[] NOWHERE = {};
 
     State state = State.NEW;
     Object result = "";
     private Node[] inputs = NOTHING;
-    private int[] slots = NOWHERE; // where this stands among each input's dependents
 
     final Node[] inputs() {
         return inputs;
     }
 
-    final void slotMoved(int edge, int slot) {
-        slots[edge] = slot;
-    }
-
     /** Sets what this was computed from; nothing is rewired where that is the same as before. */
     final void setInputs(Node[] now) {
-        if (java.util.Arrays.equals(inputs, now)) { // by identity: nodes do not override equals
+        if (Arrays.equals(inputs, now)) { // by identity: nodes do not override equals
             return;
         }
         unwire();
         inputs = now;
-        slots = new int[now.length];
-        for (int i = 0; i < now.length; i++) {
-            slots[i] = now[i].add(this, i);
+        for (Node input : now) {
+            input.add(this);
         }
     }
 
     final void unwire() {
-        for (int i = 0; i < inputs.length; i++) {
-            inputs[i].remove(slots[i]);
+        for (Node input : inputs) {
+            input.remove(this);
         }
         inputs = NOTHING;
-        slots = NOWHERE;
     }
 }

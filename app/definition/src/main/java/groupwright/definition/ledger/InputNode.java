@@ -1,12 +1,36 @@
 package groupwright.definition.ledger;
 
 /** A read and what it gave. */
-final class InputNode extends Node {
-    final Read read;
+abstract class InputNode extends Node {
     Object value;
 
-    InputNode(Read read, Object value) {
-        this.read = read;
+    InputNode(Object value) {
         this.value = value;
+    }
+
+    /** What is read. */
+    abstract Read read();
+
+    /** What it gives in another place. */
+    abstract Object valueIn(Source source);
+
+    /** A read of anything but a field. */
+    static final class Other extends InputNode {
+        private final Read read;
+
+        Other(Read read, Object value) {
+            super(value);
+            this.read = read;
+        }
+
+        @Override
+        Read read() {
+            return read;
+        }
+
+        @Override
+        Object valueIn(Source source) {
+            return source.read(read);
+        }
     }
 }

@@ -6,14 +6,11 @@ import groupwright.definition.figure.Band;
 import groupwright.definition.figure.Catalogue;
 import groupwright.definition.figure.Series;
 import groupwright.definition.record.Definition;
-import groupwright.definition.record.Entry;
 import groupwright.definition.record.Field;
-import groupwright.definition.record.Item;
 import groupwright.definition.record.RecordId;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,7 +30,7 @@ public final class Ledger implements View {
     private static final int SWEEP_FROM = 10_000;
 
     private final Catalogue catalogue;
-    private final Map<Ask, AnswerNode> answers = new HashMap<>();
+    private final AnswerTable answers = new AnswerTable();
     private final Map<SumNode.Key, SumNode> sums = new HashMap<>();
     private final InputTable inputs = new InputTable();
     private final FieldCache fields = new FieldCache();
@@ -83,6 +80,7 @@ public final class Ledger implements View {
 
     /** Moves to another definition: the only door for edit, undo, reload, import and merge. */
     public void moveTo(Definition next) {
+        sweepWhereGrown();
         List<Definition.Change> changes = Definition.changes(source.definition(), next);
         Set<InputNode> touched = touched(changes);
         changes.forEach(references::changed);
@@ -90,16 +88,26 @@ public final class Ledger implements View {
         source = new Source(next, references, circles);
         revision++;
         for (InputNode node : touched) {
-            Object value = source.read(node.read);
+            Object value = node.valueIn(source);
             if (!value.equals(node.value)) {
                 node.value = value;
                 markStale(node);
             }
         }
+    }
+
+    /** Before anything is marked: what is stale by now was not asked again since the move before. */
+    private void sweepWhereGrown() {
         if (answers.size() > sweepAt) {
             sweep();
             sweepAt = Math.max(SWEEP_FROM, 2 * answers.size());
         }
+    }
+
+    /** Forgets stale answers that nothing depends on, and reads nothing depends on. */
+    void sweep() {
+        Sweep.of(answers);
+        inputs.dropUnread();
     }
 
     /** The reads that these changes may have touched. */
@@ -110,41 +118,18 @@ public final class Ledger implements View {
     /** Marks what reads this node as stale, and all behind it as maybe stale. */
     private static void markStale(Node changed) {
         Deque<Derived> open = new ArrayDeque<>();
-        for (int i = 0; i < changed.dependentCount(); i++) {
-            Derived dependent = changed.dependent(i);
+        changed.forEachDependent(dependent -> {
             if (dependent.state == Derived.State.SETTLED) {
                 open.add(dependent);
             }
             dependent.state = Derived.State.STALE;
-        }
+        });
         while (!open.isEmpty()) {
-            Derived node = open.remove();
-            for (int i = 0; i < node.dependentCount(); i++) {
-                Derived dependent = node.dependent(i);
+            open.remove().forEachDependent(dependent -> {
                 if (dependent.state == Derived.State.SETTLED) {
                     dependent.state = Derived.State.MAYBE_STALE;
                     open.add(dependent);
                 }
-            }
-        }
-    }
-
-    /** Drops stale answers that nothing depends on: they were asked once and may never be again. */
-    private void sweep() {
-        boolean dropped = true;
-        while (dropped) {
-            dropped = answers.values().removeIf(node -> {
-                if (node.state == Derived.State.SETTLED || node.dependentCount() > (node.band == null ? 0 : 1)) {
-                    return false;
-                }
-                if (node.band != null && node.band.dependentCount() > 0) {
-                    return false;
-                }
-                if (node.band != null) {
-                    node.band.unwire();
-                }
-                node.unwire();
-                return true;
             });
         }
     }
@@ -156,14 +141,14 @@ public final class Ledger implements View {
 
     @Override
     public Band band(Ask ask) {
-        return (Band) bandNode(ask).result;
+        return (Band) settledBand(ask).result;
     }
 
     @Override
     public Workings explain(Ask ask) {
         Answer answer = ask(ask);
         Band band = band(ask);
-        Recorder recorder = new Recorder(ask, this, source, key -> (Series) sumNode(key).result);
+        Recorder recorder = new Recorder(ask, this, source, key -> (Series) settledSum(key).result);
         recorder.run();
         return recorder.workings(answer, band);
     }
@@ -175,11 +160,11 @@ public final class Ledger implements View {
 
     /** What the ledger would say about another definition; shares all answers the difference does not touch. */
     public Fork fork(Definition other) {
-        return Fork.of(this, other);
+        return new Fork(this, other);
     }
 
     Optional<AnswerNode> known(Ask ask) {
-        return Optional.ofNullable(answers.get(ask));
+        return answers.find(ask);
     }
 
     Optional<SumNode> known(SumNode.Key key) {
@@ -190,21 +175,37 @@ public final class Ledger implements View {
         return inputs;
     }
 
-    Source source() {
-        return source;
+    FieldCache fields() {
+        return fields;
+    }
+
+    int deepest() {
+        return settling.limit();
+    }
+
+    /** A field that is read, from now on looked at with each move. */
+    InputNode input(RecordId record, Field<?, ?> field) {
+        Optional<FieldNode> known = inputs.find(record, field);
+        return known.isPresent() ? known.get() : inputs.add(record, field, source.field(record, field));
+    }
+
+    /** Another read, from now on looked at with each move. */
+    InputNode input(Read read) {
+        Optional<InputNode> known = inputs.find(read);
+        return known.isPresent() ? known.get() : inputs.add(read, source.read(read));
     }
 
     AnswerNode settled(Ask ask) {
-        AnswerNode node = answers.get(ask);
-        if (node == null) {
-            node = new AnswerNode(ask);
-            answers.put(ask, node);
+        Optional<AnswerNode> known = answers.find(ask);
+        AnswerNode node = known.isPresent() ? known.get() : new AnswerNode(ask);
+        if (known.isEmpty()) {
+            answers.add(node);
         }
         settle(node);
         return node;
     }
 
-    private BandNode bandNode(Ask ask) {
+    BandNode settledBand(Ask ask) {
         AnswerNode of = settled(ask);
         if (of.band == null) {
             of.band = new BandNode(of);
@@ -213,7 +214,7 @@ public final class Ledger implements View {
         return of.band;
     }
 
-    private SumNode sumNode(SumNode.Key key) {
+    SumNode settledSum(SumNode.Key key) {
         SumNode node = sums.get(key);
         if (node == null) {
             node = new SumNode(key);
@@ -228,7 +229,7 @@ public final class Ledger implements View {
             return;
         }
         if (node.state == Derived.State.COMPUTING) {
-            throw new IllegalStateException("a figure asks itself: " + ((AnswerNode) node).ask);
+            throw Settling.asksItself(LedgerReading.askOf(node));
         }
         settling.enter();
         try {
@@ -262,7 +263,7 @@ public final class Ledger implements View {
         node.state = Derived.State.COMPUTING;
         Object result;
         try {
-            LedgerReading reading = new LedgerReading(node);
+            LedgerReading reading = new LedgerReading(this, node);
             result = reading.compute();
             computations++;
             node.setInputs(reading.nodes());
@@ -272,112 +273,12 @@ public final class Ledger implements View {
         }
         node.state = Derived.State.SETTLED;
         if (before != Derived.State.NEW && !result.equals(node.result)) {
-            for (int i = 0; i < node.dependentCount(); i++) {
-                if (node.dependent(i).state == Derived.State.MAYBE_STALE) {
-                    node.dependent(i).state = Derived.State.STALE;
+            node.forEachDependent(dependent -> {
+                if (dependent.state == Derived.State.MAYBE_STALE) {
+                    dependent.state = Derived.State.STALE;
                 }
-            }
+            });
         }
         node.result = result;
-    }
-
-    /** Reads for one computation and remembers the nodes it read. */
-    private final class LedgerReading extends Reading {
-        private final Derived node;
-        private final NodeList read = new NodeList();
-
-        LedgerReading(Derived node) {
-            super(askOf(node));
-            this.node = node;
-        }
-
-        Object compute() {
-            if (node instanceof AnswerNode) {
-                return run();
-            } else if (node instanceof BandNode band) {
-                read.add(band.of);
-                Set<InputNode> behind = new LinkedHashSet<>();
-                Band result = Bands.of(Ledger.this, band.of, this, behind);
-                behind.forEach(read::add);
-                return result;
-            }
-            return Sums.compute(((SumNode) node).key, this);
-        }
-
-        Node[] nodes() {
-            return read.toArray();
-        }
-
-        @Override
-        Object read(RecordId record, Field<?, ?> field) {
-            InputNode input = inputs.find(record, field).orElseGet(() -> add(new Read.OfField(record, field)));
-            read.add(input);
-            return input.value;
-        }
-
-        @Override
-        Object read(Read what) {
-            InputNode input = inputs.find(what).orElseGet(() -> add(what));
-            read.add(input);
-            return input.value;
-        }
-
-        private InputNode add(Read what) {
-            return inputs.add(what, source.read(what));
-        }
-
-        @Override
-        <R extends Entry, I extends Item, T> Field<R, Optional<T>> itemField(
-                Field<R, List<I>> list, String id, Field<I, T> field) {
-            return fields.item(list, id, field);
-        }
-
-        @Override
-        <R extends Entry, I extends Item> Field<R, List<String>> idsField(Field<R, List<I>> list) {
-            return fields.ids(list);
-        }
-
-        @Override
-        Answer answer(Ask other) {
-            AnswerNode answer = settled(other);
-            read.add(answer);
-            return answer.answer();
-        }
-
-        @Override
-        Band bandOf(Ask other) {
-            BandNode band = bandNode(other);
-            read.add(band);
-            return (Band) band.result;
-        }
-
-        @Override
-        Series total(SumNode.Key key) {
-            SumNode sum = sumNode(key);
-            read.add(sum);
-            return (Series) sum.result;
-        }
-
-        @Override
-        List<Workings.FieldInput> traceOf(Ask other) {
-            AnswerNode answer = settled(other);
-            read.add(answer);
-            Trace.reads(answer).forEach(read::add);
-            return Trace.fields(answer);
-        }
-
-        @Override
-        public Catalogue catalogue() {
-            return catalogue;
-        }
-    }
-
-    private Ask askOf(Derived node) {
-        if (node instanceof AnswerNode answer) {
-            return answer.ask;
-        } else if (node instanceof BandNode band) {
-            return band.of.ask;
-        }
-        return Sums.SUM;
     }
 }

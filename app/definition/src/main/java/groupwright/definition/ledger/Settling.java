@@ -1,5 +1,7 @@
 package groupwright.definition.ledger;
 
+import groupwright.definition.figure.Ask;
+
 /** The deepest nesting of questions a ledger answers, and its count. */
 final class Settling {
     private final int limit;
@@ -7,6 +9,15 @@ final class Settling {
 
     Settling(int limit) {
         this.limit = limit;
+    }
+
+    int limit() {
+        return limit;
+    }
+
+    /** Says that a question leads back to itself. */
+    static IllegalStateException asksItself(Ask ask) {
+        return new IllegalStateException("a figure asks itself: " + ask);
     }
 
     void enter() {

@@ -22,11 +22,14 @@ final class Source {
     private final Definition definition;
     private final References references;
     private final Circles circles;
+    private RecordId latest = RecordId.PROJECT; // fields of one record are read one after another
+    private Optional<Entry> latestEntry;
 
     Source(Definition definition, References references, Circles circles) {
         this.definition = definition;
         this.references = references;
         this.circles = circles;
+        this.latestEntry = definition.get(latest);
     }
 
     Definition definition() {
@@ -54,8 +57,12 @@ final class Source {
     }
 
     @SuppressWarnings("unchecked") // a field is only ever read from records of its owner
-    private Object field(RecordId record, Field<?, ?> field) {
-        Optional<Entry> entry = definition.get(record);
+    Object field(RecordId record, Field<?, ?> field) {
+        if (!record.equals(latest)) {
+            latest = record;
+            latestEntry = definition.get(record);
+        }
+        Optional<Entry> entry = latestEntry;
         if (entry.isEmpty()) {
             return ABSENT;
         }
@@ -74,7 +81,7 @@ final class Source {
         List<Integer> filled = new ArrayList<>();
         for (int i = 0; i < 16; i++) {
             int first = (16 * block.index() + i) * width;
-            if (!definition.idsBetween(kind, first, first + width).isEmpty()) {
+            if (definition.anyBetween(kind, first, first + width)) {
                 filled.add(i);
             }
         }

@@ -18,8 +18,16 @@ final class Trace {
 
     /** Every read behind an answer, directly or through others. O(answers behind it). */
     static Set<InputNode> reads(Derived node) {
+        return reads(node, Collections.newSetFromMap(new IdentityHashMap<>()));
+    }
+
+    /**
+     * The same.
+     *
+     * @param seen takes in these reads, the answer, and all results between
+     */
+    static Set<InputNode> reads(Derived node, Set<Node> seen) {
         Set<InputNode> reads = new LinkedHashSet<>();
-        Set<Node> seen = Collections.newSetFromMap(new IdentityHashMap<>());
         Deque<Node> open = new ArrayDeque<>(List.of((Node) node));
         while (!open.isEmpty()) {
             Node next = open.pop();
@@ -41,9 +49,8 @@ final class Trace {
     static List<Workings.FieldInput> fields(Derived node) {
         List<Workings.FieldInput> found = new ArrayList<>();
         for (InputNode input : reads(node)) {
-            if (input.read instanceof Read.OfField field && input.value != Source.ABSENT) {
-                found.add(new Workings.FieldInput(
-                        field.address(), input.value, field.field().unit()));
+            if (input instanceof FieldNode field && input.value != Source.ABSENT) {
+                found.add(new Workings.FieldInput(field.read().address(), input.value, field.field.unit()));
             }
         }
         found.sort(Comparator.comparing(Workings.FieldInput::address));

@@ -16,6 +16,7 @@ public record Amount(double value, double plusMinus) {
         if (!(plusMinus >= 0 && Double.isFinite(plusMinus))) {
             throw new IllegalArgumentException("plusMinus must be finite and not below 0, was " + plusMinus);
         }
+        plusMinus = plusMinus + 0.0;
         value = value + 0.0; // minus zero and zero are one value
     }
 

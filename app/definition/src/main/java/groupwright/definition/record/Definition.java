@@ -33,6 +33,7 @@ public final class Definition {
     public static Definition of(Project project, Collection<? extends Entry> records) {
         Definition base = of(project);
         Map<Integer, Map<RecordId, Entry>> byKind = new TreeMap<>();
+        byKind.put(index(project.id()), new TreeMap<>(Map.of(project.id(), project)));
         for (Entry record : records) {
             check(record);
             Map<RecordId, Entry> kind = byKind.computeIfAbsent(index(record.id()), any -> new TreeMap<>());
@@ -58,10 +59,9 @@ public final class Definition {
     }
 
     private static int index(RecordId id) {
-        for (int i = 0; i < RecordKinds.all().size(); i++) {
-            if (RecordKinds.all().get(i).letters().equals(id.letters())) {
-                return i;
-            }
+        int index = RecordKinds.indexOf(id);
+        if (index >= 0) {
+            return index;
         }
         throw new Invalid("id", "no kind of record has ids like " + id, "use the letters of a kind, for example R-001");
     }
@@ -73,7 +73,8 @@ public final class Definition {
 
     /** The record with this id; nothing too where no kind has such ids. */
     public Optional<Entry> get(RecordId id) {
-        return RecordKinds.of(id).flatMap(kind -> tables[index(id)].get(id));
+        int index = RecordKinds.indexOf(id);
+        return index < 0 ? Optional.empty() : tables[index].get(id);
     }
 
     /** The record with this id, if it is of this type. */
@@ -90,6 +91,11 @@ public final class Definition {
     /** The ids of a kind whose numbers lie from {@code first} up to but not {@code end}; O(log n + found). */
     public List<RecordId> idsBetween(RecordKind<?> kind, int first, int end) {
         return tables[RecordKinds.all().indexOf(kind)].idsBetween(first, end);
+    }
+
+    /** Whether any record of a kind has a number from {@code first} up to but not {@code end}; O(log n). */
+    public boolean anyBetween(RecordKind<?> kind, int first, int end) {
+        return tables[RecordKinds.all().indexOf(kind)].anyBetween(first, end);
     }
 
     /** How many records of a kind there are. */
@@ -114,6 +120,9 @@ public final class Definition {
     public Definition without(RecordId id) {
         if (id.equals(RecordId.PROJECT)) {
             throw new Invalid("id", "the project itself cannot be taken out", "leave it");
+        }
+        if (get(id).isEmpty()) {
+            return this;
         }
         RecordTable[] copy = tables.clone();
         copy[index(id)] = copy[index(id)].without(id);
@@ -143,7 +152,12 @@ public final class Definition {
     public Definition with(Address address, Optional<?> value) {
         Entry record = get(address.record())
                 .orElseThrow(() -> new Invalid("", "there is no record " + address.record(), "add it first"));
-        return with((Entry) FieldPath.write(record, address.path(), value));
+        Entry written = (Entry) FieldPath.write(record, address.path(), value);
+        if (!written.id().equals(record.id())) {
+            throw new Invalid(
+                    "id", record.id() + " cannot become " + written.id(), "add a new record, retire this one");
+        }
+        return with(written);
     }
 
     /** One record that differs between two definitions. */

@@ -9,7 +9,8 @@ import java.util.function.Function;
  * A typed way to one field of a record (or of an object inside it). Figures read through these and through nothing else,
  * which is why every read is known.
  *
- * <p>Two fields are equal when they lead to the same place.
+ * <p>Two fields are equal when they lead to the same place and take the same from it: the ids in a list of objects are
+ * another field than the objects.
  *
  * @param <R> the record or object it starts from
  * @param <T> what stands there
@@ -21,9 +22,10 @@ public final class Field<R, T> {
     private final Part part;
     private final int hash;
 
-    /** What of the place is read: all of it, or only which objects a list holds. */
+    /** What of the place is read: all of it, all with one Optional for two, or only which objects a list holds. */
     private enum Part {
         WHOLE,
+        FLAT,
         IDS
     }
 
@@ -62,7 +64,8 @@ public final class Field<R, T> {
         return new Field<>(
                 outer.owner,
                 joined(outer.path, inner.path),
-                record -> outer.getter.apply(record).flatMap(inner.getter));
+                record -> outer.getter.apply(record).flatMap(inner.getter),
+                Part.FLAT);
     }
 
     /** A field of the object with the given id in a list; absent where the list has no such object. */
@@ -85,7 +88,8 @@ public final class Field<R, T> {
         return new Field<>(
                 list.owner,
                 list.path,
-                record -> list.getter.apply(record).stream().map(Item::id).toList());
+                record -> list.getter.apply(record).stream().map(Item::id).toList(),
+                Part.IDS);
     }
 
     private static List<String> joined(List<String> first, List<String> second) {
@@ -116,11 +120,12 @@ public final class Field<R, T> {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Field<?, ?> field
-                && field.hash == hash
-                && field.owner == owner
-                && field.part == part
-                && field.path.equals(path);
+        return other == this
+                || other instanceof Field<?, ?> field
+                        && field.hash == hash
+                        && field.owner == owner
+                        && field.part == part
+                        && field.path.equals(path);
     }
 
     @Override

@@ -41,12 +41,15 @@ final class FieldPath {
         }
         String name = path.get(0);
         List<String> rest = path.subList(1, path.size());
+        return object instanceof List<?> list ? inList(list, name, rest, value) : inRecord(object, name, rest, value);
+    }
+
+    /** Writes inside the object under a name; what is refused there is named from here. */
+    private static Object inside(String name, Object object, List<String> rest, Optional<?> value) {
         try {
-            return object instanceof List<?> list
-                    ? inList(list, name, rest, value)
-                    : inRecord(object, name, rest, value);
+            return write(object, rest, value);
         } catch (Invalid invalid) {
-            throw invalid.field().startsWith(name) ? invalid : invalid.inside(name);
+            throw invalid.inside(name);
         }
     }
 
@@ -65,10 +68,11 @@ final class FieldPath {
         }
         if (shape.components().get(position).optional() == Component.Presence.OPTIONAL) {
             Optional<?> old = (Optional<?>) values[position];
-            values[position] =
-                    rest.isEmpty() ? value : Optional.of(write(old.orElseThrow(() -> nowhere(name)), rest, value));
+            values[position] = rest.isEmpty()
+                    ? value
+                    : Optional.of(inside(name, old.orElseThrow(() -> nowhere(name)), rest, value));
         } else {
-            values[position] = write(values[position], rest, value);
+            values[position] = inside(name, values[position], rest, value);
         }
         return shape.create(values);
     }
@@ -80,7 +84,7 @@ final class FieldPath {
                 if (rest.isEmpty() && value.isEmpty()) {
                     copy.remove(i);
                 } else {
-                    copy.set(i, write(copy.get(i), rest, value));
+                    copy.set(i, inside(id, copy.get(i), rest, value));
                 }
                 return List.copyOf(copy);
             }

@@ -56,6 +56,9 @@ final class LimitCheck {
 
     private static String allowed(Component component) {
         String unit = component.unit().isEmpty() ? "" : " " + component.unit();
+        if (Double.isInfinite(component.least())) {
+            return "write at most " + shown(component.most()) + unit;
+        }
         if (Double.isInfinite(component.most())) {
             return "write at least " + shown(component.least()) + unit;
         }

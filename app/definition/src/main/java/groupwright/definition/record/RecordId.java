@@ -39,10 +39,18 @@ public record RecordId(String text) implements Comparable<RecordId> {
         return new RecordId(letters + "-" + "0".repeat(Math.max(0, 3 - digits.length())) + digits);
     }
 
+    /** Whether it begins with these letters and a hyphen. */
+    public boolean hasLetters(String letters) {
+        return lettersEnd() == letters.length() && text.startsWith(letters);
+    }
+
     /** The letters before the hyphen; empty for the project itself. */
     public String letters() {
-        int hyphen = text.indexOf('-');
-        return hyphen < 0 ? "" : text.substring(0, hyphen);
+        return text.substring(0, lettersEnd());
+    }
+
+    private int lettersEnd() {
+        return Math.max(0, text.indexOf('-'));
     }
 
     /** The number behind the hyphen; 0 for the project itself. */
@@ -56,12 +64,25 @@ public record RecordId(String text) implements Comparable<RecordId> {
 
     @Override
     public int compareTo(RecordId other) {
-        int byLetters = letters().compareTo(other.letters());
-        if (byLetters != 0) {
-            return byLetters;
+        int end = lettersEnd();
+        int otherEnd = other.lettersEnd();
+        for (int i = 0; i < Math.min(end, otherEnd); i++) { // without substrings: tables compare ids all the time
+            if (text.charAt(i) != other.text.charAt(i)) {
+                return text.charAt(i) - other.text.charAt(i);
+            }
+        }
+        if (end != otherEnd) {
+            return end - otherEnd;
         }
         int byNumber = Integer.compare(number(), other.number());
         return byNumber != 0 ? byNumber : text.compareTo(other.text);
+    }
+
+    /** Mixed: texts that differ in few digits have hashes that differ by little, and sums of those would be equal. */
+    @Override
+    public int hashCode() {
+        int mixed = text.hashCode() * 0x9E3779B1;
+        return mixed ^ (mixed >>> 15);
     }
 
     @Override

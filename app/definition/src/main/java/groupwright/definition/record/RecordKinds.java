@@ -50,7 +50,18 @@ public final class RecordKinds {
 
     /** The kind an id belongs to. */
     public static Optional<RecordKind<?>> of(RecordId id) {
-        return byLetters(id.letters());
+        int index = indexOf(id);
+        return index < 0 ? Optional.empty() : Optional.of(ALL.get(index));
+    }
+
+    /** Position of an id's kind among {@link #all()}; -1 where no kind has such ids. */
+    static int indexOf(RecordId id) {
+        for (int i = 0; i < ALL.size(); i++) {
+            if (id.hasLetters(ALL.get(i).letters())) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     /** The kind whose files lie in this folder. */

@@ -75,6 +75,20 @@ final class RecordTable {
         return found;
     }
 
+    /** Whether any number lies from {@code first} up to but not {@code end}; O(log n). */
+    boolean anyBetween(int first, int end) {
+        int chunk = firstChunkReaching(first);
+        if (chunk < chunks.length) {
+            for (Entry entry : chunks[chunk]) { // its last number is at least first
+                int number = entry.id().number();
+                if (number >= first) {
+                    return number < end;
+                }
+            }
+        }
+        return false;
+    }
+
     private int firstChunkReaching(int number) {
         int low = 0;
         int high = chunks.length - 1;
@@ -185,6 +199,9 @@ final class RecordTable {
             if (left.skipsSameChunk(right)) {
                 continue;
             }
+            if (left.skipsSameRecord(right)) {
+                continue;
+            }
             int order = left.compare(right);
             Optional<Entry> old = order <= 0 ? Optional.of(left.next()) : Optional.empty();
             Optional<Entry> now = order >= 0 ? Optional.of(right.next()) : Optional.empty();
@@ -218,6 +235,15 @@ final class RecordTable {
             }
             chunk++;
             other.chunk++;
+            return true;
+        }
+
+        boolean skipsSameRecord(Walk other) {
+            if (!hasMore() || !other.hasMore() || peek() != other.peek()) {
+                return false;
+            }
+            next();
+            other.next();
             return true;
         }
 

@@ -2,6 +2,7 @@ package groupwright.definition.record;
 
 import java.lang.invoke.MethodHandle;
 import java.lang.invoke.MethodHandles;
+import java.lang.invoke.MethodType;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
@@ -22,6 +23,11 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class Shape<T> {
     private static final Map<Class<?>, Shape<?>> KNOWN = new ConcurrentHashMap<>();
 
+    /** Made fit once for exact calls, which cost nothing to prepare. */
+    private static final MethodType ACCESSOR = MethodType.methodType(Object.class, Object.class);
+
+    private static final MethodType CONSTRUCTOR = MethodType.methodType(Object.class, Object[].class);
+
     private final Class<T> type;
     private final List<Component> components;
     private final MethodHandle[] accessors;
@@ -39,11 +45,13 @@ public final class Shape<T> {
             MethodHandles.Lookup lookup = MethodHandles.lookup();
             for (int i = 0; i < parts.length; i++) {
                 described.add(describe(parts[i]));
-                accessors[i] = lookup.unreflect(parts[i].getAccessor());
+                accessors[i] = lookup.unreflect(parts[i].getAccessor()).asType(ACCESSOR);
             }
             Class<?>[] types =
                     Arrays.stream(parts).map(RecordComponent::getType).toArray(Class<?>[]::new);
-            this.constructor = lookup.unreflectConstructor(type.getDeclaredConstructor(types));
+            this.constructor = lookup.unreflectConstructor(type.getDeclaredConstructor(types))
+                    .asSpreader(Object[].class, types.length)
+                    .asType(CONSTRUCTOR);
         } catch (ReflectiveOperationException impossible) {
             throw new IllegalStateException("the record " + type + " cannot be described", impossible);
         }
@@ -133,7 +141,7 @@ public final class Shape<T> {
     /** The value of the field at a position. */
     public Object value(Object record, int position) {
         try {
-            return accessors[position].invoke(record);
+            return (Object) accessors[position].invokeExact(record);
         } catch (Throwable broken) {
             throw new IllegalStateException(
                     "accessor of " + components.get(position).name() + " failed", broken);
@@ -151,7 +159,7 @@ public final class Shape<T> {
             LimitCheck.check(components.get(i), values[i]);
         }
         try {
-            return type.cast(constructor.invokeWithArguments(values));
+            return type.cast((Object) constructor.invokeExact(values));
         } catch (RuntimeException | Error refused) {
             throw refused;
         } catch (Throwable broken) {

@@ -1,0 +1,47 @@
+package groupwright.benchmarks;
+
+import java.util.Collection;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+
+/** Runs the benchmarks whose name holds a pattern, and puts the numbers that belong together side by side. */
+public final class Benchmarks {
+    private Benchmarks() {}
+
+    /** One argument: a regular expression found in the names of the benchmarks to run. */
+    public static void main(String[] arguments) throws RunnerException {
+        String wanted = arguments.length == 0 ? "." : arguments[0];
+        Collection<RunResult> results = new Runner(new OptionsBuilder()
+                        .include(wanted)
+                        .shouldFailOnError(true)
+                        .build())
+                .run();
+        double scratch = score(results, "fromScratch");
+        for (String edit : new String[] {"editHundredTargets", "retargetThousand", "editWhatAllDependsOn"}) {
+            double time = score(results, edit);
+            if (time > 0 && scratch > 0) {
+                print("%s: %.3f ms, %.1f times as fast as from scratch (%.1f ms)", edit, time, scratch / time, scratch);
+            }
+        }
+        if (Pattern.compile(wanted).matcher("LedgerHeap").find()) {
+            print("ledger: %.0f bytes of heap for each of 90,000 answers", LedgerHeap.bytesPerAnswer());
+        }
+    }
+
+    private static double score(Collection<RunResult> results, String name) {
+        for (RunResult result : results) {
+            if (result.getPrimaryResult().getLabel().equals(name)) {
+                return result.getPrimaryResult().getScore();
+            }
+        }
+        return 0;
+    }
+
+    private static void print(String format, Object... values) {
+        System.out.println(String.format(Locale.ROOT, format, values));
+    }
+}
