@@ -5,12 +5,9 @@ import groupwright.definition.figure.Ask;
 import groupwright.definition.figure.Band;
 import groupwright.definition.figure.Catalogue;
 import groupwright.definition.figure.Series;
-import groupwright.definition.record.Entry;
 import groupwright.definition.record.Field;
-import groupwright.definition.record.Item;
 import groupwright.definition.record.RecordId;
 import java.util.List;
-import java.util.Optional;
 
 /** Reads for one computation of a ledger and remembers the nodes it read. */
 final class LedgerReading extends Reading {
@@ -19,7 +16,7 @@ final class LedgerReading extends Reading {
     private final NodeList read = new NodeList();
 
     LedgerReading(Ledger ledger, Derived node) {
-        super(askOf(node));
+        super(askOf(node), ledger.fields());
         this.ledger = ledger;
         this.node = node;
     }
@@ -59,17 +56,6 @@ final class LedgerReading extends Reading {
         InputNode input = ledger.input(what);
         read.add(input);
         return input.value;
-    }
-
-    @Override
-    <R extends Entry, I extends Item, T> Field<R, Optional<T>> itemField(
-            Field<R, List<I>> list, String id, Field<I, T> field) {
-        return ledger.fields().item(list, id, field);
-    }
-
-    @Override
-    <R extends Entry, I extends Item> Field<R, List<String>> idsField(Field<R, List<I>> list) {
-        return ledger.fields().ids(list);
     }
 
     @Override

@@ -5,9 +5,7 @@ import groupwright.definition.figure.Ask;
 import groupwright.definition.figure.Band;
 import groupwright.definition.figure.Catalogue;
 import groupwright.definition.figure.Series;
-import groupwright.definition.record.Entry;
 import groupwright.definition.record.Field;
-import groupwright.definition.record.Item;
 import groupwright.definition.record.RecordId;
 import java.util.HashMap;
 import java.util.List;
@@ -87,7 +85,7 @@ abstract class Otherwise {
     /** Reads for one computation. */
     private final class OtherwiseReading extends Reading {
         OtherwiseReading(Ask ask) {
-            super(ask);
+            super(ask, fields);
         }
 
         @Override
@@ -98,17 +96,6 @@ abstract class Otherwise {
         @Override
         Object read(Read read) {
             return Otherwise.this.value(read);
-        }
-
-        @Override
-        <R extends Entry, I extends Item, T> Field<R, Optional<T>> itemField(
-                Field<R, List<I>> list, String id, Field<I, T> field) {
-            return fields.item(list, id, field);
-        }
-
-        @Override
-        <R extends Entry, I extends Item> Field<R, List<String>> idsField(Field<R, List<I>> list) {
-            return fields.ids(list);
         }
 
         @Override

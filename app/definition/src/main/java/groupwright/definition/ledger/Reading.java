@@ -27,9 +27,14 @@ import java.util.Optional;
 /** What one run of a figure can see; every read goes through the few abstract methods at the end. */
 abstract class Reading implements Inputs {
     private final Ask ask;
+    private final FieldCache fields;
 
-    Reading(Ask ask) {
+    /**
+     * @param fields where fields of list items are kept between readings
+     */
+    Reading(Ask ask, FieldCache fields) {
         this.ask = ask;
+        this.fields = fields;
     }
 
     /**
@@ -89,12 +94,12 @@ abstract class Reading implements Inputs {
     @Override
     public final <R extends Entry, I extends Item, T> Optional<T> item(
             RecordId record, Field<R, List<I>> list, String id, Field<I, T> field) {
-        return get(record, itemField(list, id, field));
+        return get(record, fields.item(list, id, field));
     }
 
     @Override
     public final <R extends Entry, I extends Item> List<String> items(RecordId record, Field<R, List<I>> list) {
-        return get(record, idsField(list));
+        return get(record, fields.ids(list));
     }
 
     @Override
@@ -199,11 +204,6 @@ abstract class Reading implements Inputs {
     abstract Object read(RecordId record, Field<?, ?> field);
 
     abstract Object read(Read read);
-
-    abstract <R extends Entry, I extends Item, T> Field<R, Optional<T>> itemField(
-            Field<R, List<I>> list, String id, Field<I, T> field);
-
-    abstract <R extends Entry, I extends Item> Field<R, List<String>> idsField(Field<R, List<I>> list);
 
     abstract Answer answer(Ask other);
 

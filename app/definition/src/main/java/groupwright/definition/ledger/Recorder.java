@@ -5,16 +5,13 @@ import groupwright.definition.figure.Ask;
 import groupwright.definition.figure.Band;
 import groupwright.definition.figure.Catalogue;
 import groupwright.definition.figure.Series;
-import groupwright.definition.record.Entry;
 import groupwright.definition.record.Field;
-import groupwright.definition.record.Item;
 import groupwright.definition.record.RecordId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -23,13 +20,12 @@ final class Recorder extends Reading {
     private final View view;
     private final Source source;
     private final Function<SumNode.Key, Series> sums;
-    private final FieldCache fields = new FieldCache();
     private final Map<Read.OfField, Object> inputs = new LinkedHashMap<>();
     private final Set<Read> others = new LinkedHashSet<>();
     private final Map<Ask, Answer> uses = new LinkedHashMap<>();
 
     Recorder(Ask ask, View view, Source source, Function<SumNode.Key, Series> sums) {
-        super(ask);
+        super(ask, new FieldCache());
         this.view = view;
         this.source = source;
         this.sums = sums;
@@ -57,17 +53,6 @@ final class Recorder extends Reading {
     Object read(Read read) {
         others.add(read);
         return source.read(read);
-    }
-
-    @Override
-    <R extends Entry, I extends Item, T> Field<R, Optional<T>> itemField(
-            Field<R, List<I>> list, String id, Field<I, T> field) {
-        return fields.item(list, id, field);
-    }
-
-    @Override
-    <R extends Entry, I extends Item> Field<R, List<String>> idsField(Field<R, List<I>> list) {
-        return fields.ids(list);
     }
 
     @Override
