@@ -71,15 +71,14 @@ public record FigureText(String figure, List<RecordId> records, Lead lead, Setti
      */
     public Ask resolve(Catalogue catalogue, Optional<RecordId> leadConcept) {
         Figure found = catalogue.find(figure).orElseThrow(() -> unknown(catalogue));
+        List<RecordId> named = new ArrayList<>(records);
+        if (lead == Lead.NAMED) {
+            named.add(leadConcept.orElseThrow(
+                    () -> new Invalid(figure, "the project names no lead concept", "set leadConcept in project.json")));
+        }
         Subject subject;
         try {
-            subject = Subject.of(records);
-            if (lead == Lead.NAMED) {
-                subject = subject.with(leadConcept.orElseThrow(() ->
-                        new Invalid(figure, "the project names no lead concept", "set leadConcept in project.json")));
-            }
-        } catch (Invalid unnamed) {
-            throw unnamed;
+            subject = Subject.of(named);
         } catch (IllegalArgumentException twice) {
             throw new Invalid(figure, twice.getMessage(), "name each kind once");
         }

@@ -1,0 +1,2 @@
+/** The start of the program. */
+package groupwright.workbench;

@@ -1,0 +1,84 @@
+package groupwright.workbench.cli;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class UsageTest {
+    @TempDir
+    Path folder;
+
+    @ParameterizedTest(name = "groupwright {0}")
+    @CsvSource(delimiter = '~', textBlock = """
+            chek x                         ~ there is no command and no folder "chek"; did you mean check?
+            zebra                          ~ there is no command and no folder "zebra"; the commands are check, figures, explain, gears, documents, new.
+            check                          ~ PROJECT is missing; write groupwright check PROJECT [--strict] [--json].
+            check --strct x                ~ there is no option --strct in check; did you mean --strict?
+            check --qwertyuiop x           ~ there is no option --qwertyuiop in check; write groupwright check PROJECT [--strict] [--json].
+            check a b                      ~ "b" is one word too many; write groupwright check PROJECT [--strict] [--json], and put quotes around a name with blanks.
+            check x --json=2               ~ Invalid value for option '--json': '2' is not a boolean; write groupwright check PROJECT [--strict] [--json].
+            documents x                    ~ --out is missing; write groupwright documents PROJECT [--only NAME,…] [--date 2026-03-09] [--language en|de] --out DIR [--json].
+            documents x --out              ~ --out is given without DIR; write groupwright documents PROJECT [--only NAME,…] [--date 2026-03-09] [--language en|de] --out DIR [--json].
+            documents x --out a --out b    ~ --out is given twice; give it once.
+            documents x --out a --only brif,claims ~ there is no document "brif"; the documents are specification, claims.
+            documents x --out a --only claim ~ there is no document "claim"; did you mean claims?
+            documents x --out a --date 1.2.2026 ~ --date: "1.2.2026" is no date; write year, month and day, for example 2026-03-09.
+            documents x --out a --language fr ~ --language: "fr" is no language of the documents; write en or de.
+            explain x                      ~ FIGURE is missing; write groupwright explain PROJECT "FIGURE SUBJECT…" [--json].
+            figures x --workings           ~ --workings is for --json; add --json, or ask for one figure with groupwright explain.
+            --jsn                          ~ there is no option --jsn in groupwright; did you mean --json?
+            check nowhere                  ~ nowhere: does not exist; look at the name or start one with groupwright new FOLDER.
+            """)
+    void mistakeIsOneSentence(String line, String sentence) {
+        Run run = Run.in(folder, line.split(" "));
+        String shown = run.err().replace(folder + "/", "");
+        assertAll(
+                () -> assertEquals(sentence + "\n", shown),
+                () -> assertEquals(2, run.exit()),
+                () -> assertEquals("", run.out()));
+    }
+
+    @Test
+    void withoutTheBuiltProgramThereIsNoSample() {
+        Run run = Run.in(folder);
+        assertEquals(
+                "the sample project is not beside the program; build the program, or name a project: groupwright FOLDER.\n",
+                run.err());
+        assertEquals(2, run.exit());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"check", "figures", "explain", "gears", "documents", "new"})
+    void everyCommandHasHelpAndJson(String command) {
+        Run run = Run.in(folder, command, "--help");
+        assertEquals(0, run.exit());
+        assertTrue(run.out().startsWith("Usage: groupwright " + command + " "), run.out());
+        assertTrue(run.out().contains("--json "), run.out());
+    }
+
+    @Test
+    void onlyCommandsThatAreThereAreAdvertised() {
+        String help = Run.in(folder, "--help").out();
+        List<String> commands = help.lines()
+                .filter(line -> line.matches(" {2}[a-z].*"))
+                .map(line -> line.strip().split(" ")[0])
+                .toList();
+        assertEquals(List.of("check", "figures", "explain", "gears", "documents", "new"), commands);
+    }
+
+    @Test
+    void aFileNamedWithAtSignIsNoArgumentFile() {
+        assertEquals(
+                "there is no command and no folder \"@arguments\"; the commands are"
+                        + " check, figures, explain, gears, documents, new.\n",
+                Run.in(folder, "@arguments").err());
+    }
+}
