@@ -7,6 +7,7 @@ import groupwright.definition.figure.FigureFamily;
 import groupwright.definition.figure.Inputs;
 import groupwright.definition.figure.Quantity;
 import groupwright.definition.figure.Scope;
+import groupwright.definition.figure.Series;
 import groupwright.definition.figure.Unit;
 import groupwright.definition.record.Project;
 import groupwright.definition.record.RecordId;
@@ -14,11 +15,16 @@ import groupwright.drivetrain.gearing.DistinctGears;
 import groupwright.drivetrain.gearing.Gear;
 import groupwright.drivetrain.gearing.GearRange;
 import groupwright.drivetrain.gearing.GearSet;
+import groupwright.drivetrain.gearing.Wheel;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** How many gears there are and how far they reach. */
 public final class GearingFigures implements FigureFamily {
+    private static final String DEVELOPMENT = "circumference · ring / cog; circumference = measured roll-out,"
+            + " or loaded factor · pi · (bead seat + 2 · tyre height)";
+
     @Override
     public List<Figure> figures() {
         return List.of(
@@ -26,6 +32,7 @@ public final class GearingFigures implements FigureFamily {
                 gearRangeWithoutSmallest(),
                 gears(),
                 distinctGears(),
+                developments(),
                 development("lowest-development", GearSet::lowest, Direction.LOWER_IS_BETTER, "1.33"),
                 development("highest-development", GearSet::highest, Direction.HIGHER_IS_BETTER, "8.00"));
     }
@@ -89,17 +96,43 @@ public final class GearingFigures implements FigureFamily {
         return Quantity.of(DistinctGears.of(Gears.inUse(in), share).size(), Unit.NONE);
     }
 
+    private static Figure developments() {
+        return ofWheel("developments")
+                .formula(DEVELOPMENT + "; each gear in use as ring/cog, by rising ratio")
+                .example(
+                        "developments C-901 G-901",
+                        "20/30=1.33 20/25=1.60 20/21=1.90 20/18=2.22 20/15=2.67 40/25=3.20 20/12=3.33 40/21=3.81 "
+                                + "20/10=4.00 40/18=4.44 40/15=5.33 40/12=6.67 40/10=8.00")
+                .computedBy(GearingFigures::developmentOfEach);
+    }
+
+    private static Answer developmentOfEach(Inputs in) {
+        Gathering all = new Gathering(in);
+        Optional<GearSet> gears = all.read(() -> Gears.inUse(in));
+        Optional<Wheel> wheel = all.read(() -> Riders.wheel(in));
+        all.end();
+        return new Series(
+                Unit.METRE,
+                gears.orElseThrow().gears().stream()
+                        .map(gear -> new Series.At(
+                                gear.ring().teeth() + "/" + gear.cog().teeth(), gear.developmentM(wheel.orElseThrow())))
+                        .toList());
+    }
+
     private static Figure development(String id, Function<GearSet, Gear> which, Direction better, String example) {
+        return ofWheel(id)
+                .better(better)
+                .formula(DEVELOPMENT)
+                .example(id + " C-901 G-901", example)
+                .computedBy(in -> Quantity.of(which.apply(Gears.inUse(in)).developmentM(Riders.wheel(in)), Unit.METRE));
+    }
+
+    private static Figure.Builder ofWheel(String id) {
         return Names.figure(id)
                 .of(Scope.CONCEPT, Scope.RIDERS)
                 .in(Unit.METRE)
-                .better(better)
-                .formula("circumference · ring / cog; circumference = measured roll-out,"
-                        + " or loaded factor · pi · (bead seat + 2 · tyre height)")
                 .source("development: footnote to 16 CFR 1512.5; tyre height: ISO 5775-1 by an encyclopaedia's summary")
                 .leavesOut("tyre pressure, rim width, slip")
-                .resolution(0.01)
-                .example(id + " C-901 G-901", example)
-                .computedBy(in -> Quantity.of(which.apply(Gears.inUse(in)).developmentM(Riders.wheel(in)), Unit.METRE));
+                .resolution(0.01);
     }
 }

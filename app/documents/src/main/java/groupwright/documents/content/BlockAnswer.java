@@ -1,11 +1,17 @@
 package groupwright.documents.content;
 
+import groupwright.documents.charts.Chart;
 import java.util.List;
 import java.util.Objects;
 
 /** The answer to a block of a template. */
 public sealed interface BlockAnswer
-        permits BlockAnswer.Table, BlockAnswer.Items, BlockAnswer.Paragraph, BlockAnswer.Repeated, Unanswered {
+        permits BlockAnswer.Table,
+                BlockAnswer.Drawing,
+                BlockAnswer.Items,
+                BlockAnswer.Paragraph,
+                BlockAnswer.Repeated,
+                Unanswered {
     /**
      * A table. The body of the block in the template, if any, becomes its caption.
      *
@@ -25,6 +31,16 @@ public sealed interface BlockAnswer
                             "a row has " + row.size() + " cells, the table " + columns.size() + " columns");
                 }
             }
+        }
+    }
+
+    /**
+     * A chart, drawn on paper; in Markdown its description and its table. The body of the block in the template becomes
+     * its caption; without one the chart's title and caption do.
+     */
+    record Drawing(Chart chart) implements BlockAnswer {
+        public Drawing {
+            Objects.requireNonNull(chart, "chart");
         }
     }
 

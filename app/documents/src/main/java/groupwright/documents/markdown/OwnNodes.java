@@ -3,6 +3,7 @@ package groupwright.documents.markdown;
 import groupwright.documents.markdown.MarkdownText.Position;
 import groupwright.documents.trace.Use;
 import groupwright.documents.tree.Caption;
+import groupwright.documents.tree.ChartBlock;
 import groupwright.documents.tree.CriterionBar;
 import groupwright.documents.tree.EntryBlock;
 import groupwright.documents.tree.LiveNumber;
@@ -38,6 +39,7 @@ final class OwnNodes implements NodeRenderer {
                 VerdictMark.class,
                 CriterionBar.class,
                 Caption.class,
+                ChartBlock.class,
                 TitleBlock.class,
                 EntryBlock.class);
     }
@@ -52,6 +54,8 @@ final class OwnNodes implements NodeRenderer {
             writer.raw(MarkdownText.escape(mark.word(), position(mark)));
         } else if (node instanceof Caption caption) {
             write(caption);
+        } else if (node instanceof ChartBlock) {
+            renderChildren(node);
         } else if (node instanceof TitleBlock title) {
             entries.title(title.issue(), writer);
         } else if (node instanceof EntryBlock entry) {
@@ -81,10 +85,14 @@ final class OwnNodes implements NodeRenderer {
 
     private void write(Caption caption) {
         writer.raw("**" + MarkdownText.escape(caption.number(), Position.INSIDE) + "** ");
-        for (Node child = caption.getFirstChild(); child != null; child = child.getNext()) {
+        renderChildren(caption);
+        writer.block();
+    }
+
+    private void renderChildren(Node parent) {
+        for (Node child = parent.getFirstChild(); child != null; child = child.getNext()) {
             context.render(child);
         }
-        writer.block();
     }
 
     private Position position(Node node) {

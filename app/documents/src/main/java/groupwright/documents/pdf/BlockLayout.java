@@ -1,7 +1,10 @@
 package groupwright.documents.pdf;
 
+import groupwright.documents.charts.Chart;
+import groupwright.documents.charts.ChartSize;
 import groupwright.documents.pdf.Piece.Number.Line;
 import groupwright.documents.tree.Caption;
+import groupwright.documents.tree.ChartBlock;
 import groupwright.documents.tree.LiveNumber;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,6 +31,10 @@ final class BlockLayout extends AbstractVisitor {
     private static final double INDENT = 13;
     private static final double FRAME = 7;
     private static final double NARROWEST = 60;
+    /** Charts are laid out for screens of 96 pixels an inch. */
+    private static final double POINTS_PER_PIXEL = 0.75;
+    /** Leaves room on a page for the caption. */
+    private static final double TALLEST_CHART = 0.85 * (PageGeometry.BODY_BOTTOM - PageGeometry.BODY_TOP);
 
     private final Typesetter typesetter;
     private final InlineSetter setter;
@@ -170,6 +177,8 @@ final class BlockLayout extends AbstractVisitor {
             addGap(6);
         } else if (block instanceof Caption caption) {
             caption(caption);
+        } else if (block instanceof ChartBlock chart) {
+            chart(chart.chart());
         } else {
             visitChildren(block);
         }
@@ -181,6 +190,17 @@ final class BlockLayout extends AbstractVisitor {
         pieces.add(new Piece.Space(typesetter.run(" ", Style.CAPTION)));
         pieces.addAll(setter.pieces(caption, Style.CAPTION, Line.NONE));
         Paragraphs.slabs(breaker.lines(pieces, width), x, 11, 11).forEach(slab -> slabs.add(slab.keepingNext()));
+    }
+
+    private void chart(Chart chart) {
+        ChartSize size = chart.size(new ChartWidths(typesetter), width / POINTS_PER_PIXEL);
+        double scale = Math.min(width / size.width(), Math.min(POINTS_PER_PIXEL, TALLEST_CHART / size.height()));
+        slabs.add(Slab.of(
+                6,
+                size.height() * scale,
+                List.of(),
+                (canvas, top) -> canvas.chart(chart, size, typesetter, x, top, scale)));
+        addGap(8);
     }
 
     private List<Slab> inside(Node container, double innerX, double innerWidth, double firstSpace) {

@@ -2,60 +2,46 @@ package groupwright.documents.pdf;
 
 import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfDestination;
-import com.lowagie.text.pdf.PdfTextArray;
+import com.lowagie.text.pdf.PdfGraphics2D;
 import com.lowagie.text.pdf.PdfWriter;
+import groupwright.documents.charts.Chart;
+import groupwright.documents.charts.ChartSize;
+import groupwright.documents.charts.Palette;
+import groupwright.documents.charts.Pen;
 import java.awt.Color;
 
 /** Draws on the current page; lengths in points, y grows downwards from the upper edge. */
 final class Canvas {
-    /** Thousandths of the size; more would read as a space when text is copied. */
-    private static final double MOST_SHIFT = 80;
-
     private final PdfWriter writer;
-    private final FontShelf shelf;
+    private final PageLettering lettering;
     private final Outline outline;
 
     Canvas(PdfWriter writer, FontShelf shelf) {
         this.writer = writer;
-        this.shelf = shelf;
+        this.lettering = new PageLettering(shelf);
         this.outline = new Outline(writer.getDirectContent());
     }
 
     void text(Run run, double x, double baseline) {
-        PdfContentByte ink = ink();
-        ink.beginText();
-        ink.setFontAndSize(shelf.font(run.style()), (float) run.style().size());
-        ink.setColorFill(run.style().colour());
-        ink.setTextMatrix((float) x, up(baseline - run.style().rise()));
-        if (run.style().digits() == Style.Digits.TABULAR) {
-            ink.showText(tabular(run));
-        } else {
-            ink.showText(run.text());
-        }
-        ink.endText();
+        lettering.write(ink(), run, x, up(baseline));
     }
 
-    /** Digits near the middle of their room, which is that of a zero; the next sign stands where it would anyway. */
-    private PdfTextArray tabular(Run run) {
-        PdfTextArray array = new PdfTextArray();
-        Face face = run.style().face();
-        StringBuilder plain = new StringBuilder();
-        double shifted = 0;
-        for (int sign : run.text().codePoints().toArray()) {
-            boolean digit = sign >= '0' && sign <= '9';
-            double shift = digit ? Math.min(MOST_SHIFT, (shelf.width(face, '0') - shelf.width(face, sign)) / 2.0) : 0;
-            if (shift != shifted && plain.length() > 0) {
-                array.add(plain.toString());
-                plain.setLength(0);
-            }
-            if (shift != shifted) {
-                array.add((float) (shifted - shift));
-            }
-            plain.appendCodePoint(sign);
-            shifted = shift;
-        }
-        array.add(plain.toString());
-        return array;
+    /**
+     * Paints a chart as lines and text.
+     *
+     * @param scale points for each of its pixels
+     */
+    void chart(Chart chart, ChartSize size, Typesetter typesetter, double x, double top, double scale) {
+        PdfContentByte ink = ink();
+        ink.saveState();
+        ink.concatCTM((float) scale, 0, 0, (float) scale, (float) x, up(top + size.height() * scale));
+        PdfGraphics2D shapes = new PdfGraphics2D(
+                ink, (float) size.width(), (float) size.height(), null, true, false, 0); // text goes its own way
+        chart.paint(
+                new Pen(shapes, new ChartLettering(typesetter, lettering, ink, size.height()), Palette.PAPER),
+                size.width());
+        shapes.dispose();
+        ink.restoreState();
     }
 
     void line(double x1, double y1, double x2, double y2, double thickness, Color colour) {

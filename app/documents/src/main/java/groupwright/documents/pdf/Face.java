@@ -1,9 +1,11 @@
 package groupwright.documents.pdf;
 
+import groupwright.documents.charts.InterFont;
+
 /** The faces that are embedded, each from its own font file. */
 enum Face {
-    REGULAR("/com/formdev/flatlaf/fonts/inter/Inter-Regular.otf"),
-    SEMIBOLD("/com/formdev/flatlaf/fonts/inter/Inter-SemiBold.otf"),
+    REGULAR(InterFont.REGULAR.resource()),
+    SEMIBOLD(InterFont.SEMIBOLD.resource()),
     ITALIC("/com/formdev/flatlaf/fonts/inter/Inter-Italic.otf"),
     SEMIBOLD_ITALIC("/com/formdev/flatlaf/fonts/inter/Inter-SemiBoldItalic.otf"),
     MONO("/com/formdev/flatlaf/fonts/jetbrains_mono/JetBrainsMono-Regular.ttf");
@@ -16,6 +18,11 @@ enum Face {
 
     String resource() {
         return resource;
+    }
+
+    /** The face for a font of the charts. */
+    static Face of(InterFont font) {
+        return font == InterFont.SEMIBOLD ? SEMIBOLD : REGULAR;
     }
 
     /** The face for text in this face that is to stand out. */

@@ -10,6 +10,8 @@ final class Blocks {
             Map.entry("concepts", ConceptBlocks::setUps),
             Map.entry("figures", ConceptBlocks::figures),
             Map.entry("gears", GearBlocks::gears),
+            Map.entry("gear-ladder", ChartBlocks::gearLadder),
+            Map.entry("step-bars", ChartBlocks::stepBars),
             Map.entry("verdicts", RequirementBlocks::verdicts),
             Map.entry("statements", RequirementBlocks::statements),
             Map.entry("open", RequirementBlocks::open),

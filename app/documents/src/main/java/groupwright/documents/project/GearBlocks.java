@@ -48,7 +48,7 @@ final class GearBlocks {
         return Phrase.of(value == null ? "" : sheet.reader().number(value, decimals));
     }
 
-    private static Map<String, Double> series(Sheet sheet, String question) {
+    static Map<String, Double> series(Sheet sheet, String question) {
         Map<String, Double> values = new HashMap<>(); // looked up only
         if (sheet.view().ask(sheet.ask(question)) instanceof Series series) {
             series.values().forEach(at -> values.put(at.at(), at.value()));

@@ -1,6 +1,7 @@
 package groupwright.documents.template;
 
 import groupwright.definition.figure.Nearest;
+import groupwright.documents.charts.Chart;
 import groupwright.documents.content.BlockAnswer;
 import groupwright.documents.content.Content;
 import groupwright.documents.content.TextAnswer;
@@ -16,6 +17,7 @@ import org.commonmark.node.Document;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Node;
 import org.commonmark.node.Paragraph;
+import org.commonmark.node.Text;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
 
@@ -28,6 +30,7 @@ final class Expander {
     private final Parser parser;
     private int blocks;
     private int tables;
+    private int figures;
 
     Expander(Limits limits, Labels labels, TraceRegister register, Problems problems) {
         this.limits = limits;
@@ -131,6 +134,8 @@ final class Expander {
             repeat(repeated, fence, origin, loops);
         } else if (answer instanceof BlockAnswer.Table table) {
             insertTable(table, fence, content, origin, loops);
+        } else if (answer instanceof BlockAnswer.Drawing drawing) {
+            insertChart(drawing.chart(), fence, content, origin, loops);
         } else if (answer instanceof BlockAnswer.Items items) {
             insertList(items, fence, origin);
         } else if (answer instanceof BlockAnswer.Paragraph paragraph && affords(1, fence, origin)) {
@@ -153,22 +158,41 @@ final class Expander {
             return;
         }
         if (!fence.getLiteral().isBlank()) {
-            Caption caption = new Caption(labels.text("caption.table", Integer.toString(++tables)));
-            Document words = expand(fence.getLiteral(), content, origin.ofBody(fence), loops);
-            if (words.getFirstChild() instanceof Paragraph only && only == words.getLastChild()) {
-                TemplateNodes.moveChildren(only, caption);
-                fence.insertBefore(caption);
-            } else {
-                report(
-                        Problem.Kind.MALFORMED,
-                        fence,
-                        origin,
-                        "the caption of a table is one paragraph; take the rest" + " out of this block");
-            }
+            insertCaption(labels.text("caption.table", Integer.toString(++tables)), fence, content, origin, loops);
         }
         fence.insertBefore(nodes.table(table));
         if (table.rows().isEmpty()) {
             fence.insertBefore(nodes.paragraph(labels.text("nothing.toShow")));
+        }
+    }
+
+    private void insertChart(Chart chart, FencedCodeBlock fence, Content content, Origin origin, int loops) {
+        if (!affords(3 + chart.table().rows().size(), fence, origin)) {
+            return;
+        }
+        String number = labels.text("caption.figure", Integer.toString(++figures));
+        if (fence.getLiteral().isBlank()) {
+            Caption caption = new Caption(number);
+            caption.appendChild(new Text(chart.title() + ": " + chart.caption()));
+            fence.insertBefore(caption);
+        } else {
+            insertCaption(number, fence, content, origin, loops);
+        }
+        fence.insertBefore(nodes.chart(chart));
+    }
+
+    private void insertCaption(String number, FencedCodeBlock fence, Content content, Origin origin, int loops) {
+        Document words = expand(fence.getLiteral(), content, origin.ofBody(fence), loops);
+        if (words.getFirstChild() instanceof Paragraph only && only == words.getLastChild()) {
+            Caption caption = new Caption(number);
+            TemplateNodes.moveChildren(only, caption);
+            fence.insertBefore(caption);
+        } else {
+            report(
+                    Problem.Kind.MALFORMED,
+                    fence,
+                    origin,
+                    "the caption of a table or chart is one paragraph; take the rest out of this block");
         }
     }
 

@@ -1,15 +1,19 @@
 package groupwright.documents.template;
 
+import groupwright.documents.charts.Chart;
+import groupwright.documents.charts.ChartTable;
 import groupwright.documents.content.BlockAnswer;
 import groupwright.documents.content.Column;
 import groupwright.documents.content.Inline;
 import groupwright.documents.content.Phrase;
 import groupwright.documents.labels.Labels;
 import groupwright.documents.trace.TraceRegister;
+import groupwright.documents.tree.ChartBlock;
 import groupwright.documents.tree.CriterionBar;
 import groupwright.documents.tree.LiveNumber;
 import groupwright.documents.tree.VerdictMark;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.commonmark.ext.gfm.tables.TableBlock;
 import org.commonmark.ext.gfm.tables.TableBody;
 import org.commonmark.ext.gfm.tables.TableCell;
@@ -80,6 +84,26 @@ final class Nodes {
         table.rows().forEach(row -> body.appendChild(row(row, table.columns())));
         block.appendChild(body);
         return block;
+    }
+
+    ChartBlock chart(Chart chart) {
+        ChartBlock block = new ChartBlock(chart);
+        block.appendChild(paragraph(Phrase.of(chart.description())));
+        block.appendChild(table(table(chart.table())));
+        return block;
+    }
+
+    private static BlockAnswer.Table table(ChartTable numbers) {
+        List<Column> columns = IntStream.range(0, numbers.heads().size())
+                .mapToObj(i -> i < numbers.texts()
+                        ? Column.text(numbers.heads().get(i))
+                        : Column.number(numbers.heads().get(i)))
+                .toList();
+        return new BlockAnswer.Table(
+                columns,
+                numbers.rows().stream()
+                        .map(row -> row.stream().map(Phrase::of).toList())
+                        .toList());
     }
 
     private TableRow row(List<Phrase> phrases, List<Column> columns) {

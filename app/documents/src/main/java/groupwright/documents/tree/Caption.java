@@ -2,7 +2,7 @@ package groupwright.documents.tree;
 
 import org.commonmark.node.CustomBlock;
 
-/** The line above a table; its children are the caption's text. */
+/** The line above a table or chart; its children are the caption's text. */
 public final class Caption extends CustomBlock {
     private final String number;
 
@@ -10,7 +10,7 @@ public final class Caption extends CustomBlock {
         this.number = number;
     }
 
-    /** For example {@code Table 3}. */
+    /** For example {@code Table 3} or {@code Figure 1}. */
     public String number() {
         return number;
     }

@@ -143,6 +143,68 @@ class ProjectDocumentsTest {
         }
     }
 
+    private String claims(Path project, String template) throws IOException {
+        Files.createDirectories(project.resolve("templates"));
+        Files.writeString(project.resolve("templates/claims.md"), template);
+        ProjectDocuments.Outcome outcome = documents(project).write(List.of("claims"), DAY, folder.resolve("out"));
+        return outcome.problems().isEmpty()
+                ? Files.readString(folder.resolve("out/claims.md"))
+                : String.join("\n", outcome.problems());
+    }
+
+    @Test
+    void theLadderShowsTheConceptsWorkedOnAndWhatTheRidersNeed() throws IOException {
+        Path project = copyOfSample();
+        String text = claims(project, "```gear-ladder G-003\n```\n");
+        assertTrue(text.contains("| C-001 | 36 |") && text.contains("| C-003 | 34 |"), text);
+        assertFalse(text.contains("C-000"), "a parked concept is not shown");
+        // 150 W loaded give 52 rpm at 8 % with 1.58 m a turn; the lowest gear of C-002, 1.644 m, gives 50.0 rpm,
+        // and 1.644 · 50.0 / 52 = 1.58 (by hand)
+        assertTrue(text.contains("R-003 needs 1.58\u202Fm or less for 52\u202Frpm at 8\u202F%"), text);
+        assertTrue(text.contains("R-033 needs 1.67\u202Fm or less"), text);
+        // 43 km/h at 95 rpm: 43000 / 60 / 95 = 7.544 m (by hand)
+        String racers = claims(project, "```gear-ladder\n```\n");
+        assertTrue(racers.contains("wheel of G-001"), "the most important riders where none are named");
+        assertTrue(racers.contains("R-004 needs 7.54\u202Fm or more for 43\u202Fkm/h"), racers);
+    }
+
+    @Test
+    void stepBarsTakeTheLimitOfTheRequirementOrTheirOwn() throws IOException {
+        Path project = copyOfSample();
+        String required = claims(project, "```step-bars lead\n```\n");
+        assertTrue(required.contains("at most 18\u202F% from 14 teeth, is missed by 21–25, 25–30"), required);
+        String own = claims(project, "```step-bars C-003 from-teeth=18 at-most=16\n```\n");
+        assertTrue(own.contains("| 18–21 | misses | 16.7 | 3 |"), own);
+        assertTrue(own.contains("| 14–16 |  | 14.3 | 2 |") || own.contains("| 14–16 || 14.3 | 2 |"), own);
+    }
+
+    @Test
+    void aBlockThatMakesNoSenseIsNamed() throws IOException {
+        Path project = copyOfSample();
+        assertTrue(claims(project, "```gear-ladder G-009\n```\n").contains("there is no rider group G-009"));
+        assertTrue(claims(project, "```gear-ladder riders\n```\n").contains("\"riders\" is no rider group"));
+        assertTrue(claims(project, "```step-bars C-009\n```\n").contains("there is no concept C-009"));
+        assertTrue(claims(project, "```step-bars at-least=3\n```\n").contains("no parameter at-least"));
+        assertTrue(claims(project, "```step-bars from-teeth=14\n```\n").contains("without a limit"));
+        assertTrue(claims(project, "```step-bars at-most=many\n```\n").contains("at-most is \"many\""));
+    }
+
+    @Test
+    void aLadderWithoutAWheelSaysWhatIsMissing() throws IOException {
+        Path project = copyOfSample();
+        Path riders = project.resolve("riders/G-003.json");
+        Files.writeString(riders, Files.readString(riders).replaceAll("\\s*\"(beadSeat|tyre)_mm\": \\d+,", ""));
+        String text = claims(project, "```gear-ladder G-003\n```\n");
+        assertTrue(text.contains("missing: G-003."), text);
+    }
+
+    @Test
+    void theSpecificationDrawsItsCharts() throws IOException {
+        String text = markdown(SAMPLE, "specification");
+        assertTrue(text.contains("**Figure 1** Gear ladder: metres per crank turn on the wheel of G-001"), text);
+        assertTrue(text.contains("**Figure 2** Steps between the cogs of C-002"), text);
+    }
+
     @Test
     void theSameProjectGivesTheSameBytes() throws IOException {
         for (String out : List.of("one", "two")) {

@@ -2,6 +2,8 @@ package groupwright.documents.sample;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import groupwright.documents.charts.SampleCharts;
+import groupwright.documents.content.BlockAnswer;
 import groupwright.documents.markdown.MarkdownRenderer;
 import groupwright.documents.pdf.PdfRenderer;
 import groupwright.documents.tree.DocumentTree;
@@ -47,6 +49,15 @@ class SameBytesTest {
 
     private static String hashes() throws NoSuchAlgorithmException {
         DocumentTree tree = Sample.document(Sample.TEMPLATE, Sample.tarnbeck());
+        DocumentTree charts = Sample.document(
+                "```ladder\n```\n\n```bars\n```\n",
+                Sample.empty()
+                        .with("ladder", new BlockAnswer.Drawing(SampleCharts.ladder()))
+                        .with("bars", new BlockAnswer.Drawing(SampleCharts.bars())));
+        return hashes(tree) + "\n" + hashes(charts);
+    }
+
+    private static String hashes(DocumentTree tree) throws NoSuchAlgorithmException {
         return hash(new MarkdownRenderer().render(tree).getBytes(StandardCharsets.UTF_8)) + "\n"
                 + hash(new PdfRenderer().render(tree).bytes());
     }
