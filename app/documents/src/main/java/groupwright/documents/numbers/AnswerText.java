@@ -17,8 +17,6 @@ import java.util.stream.Collectors;
 
 /** Answers, bands and inputs in the words and digits of one reader. */
 public final class AnswerText {
-    private static final int MOST_PADDED = 5;
-
     private final Reader reader;
 
     public AnswerText(Reader reader) {
@@ -35,7 +33,8 @@ public final class AnswerText {
         if (answer instanceof Quantity quantity) {
             String remark = quantity.remark().isEmpty() ? "" : " (" + quantity.remark() + ")";
             return new ShownValue(
-                    digits(figure, quantity.value()), quantity.unit().symbol() + remark);
+                    reader.number(quantity.value(), figure.decimals()),
+                    quantity.unit().symbol() + remark);
         } else if (answer instanceof Series series) {
             return new ShownValue(series(figure, series), series.unit().symbol());
         } else if (answer instanceof Verdict verdict) {
@@ -44,11 +43,6 @@ public final class AnswerText {
             return ShownValue.of(word.word());
         }
         return ShownValue.of("missing");
-    }
-
-    /** A figure of very fine resolution passes numbers on as they were entered; they are not padded with noughts. */
-    private String digits(Figure figure, double value) {
-        return figure.decimals() > MOST_PADDED ? reader.exact(value) : reader.number(value, figure.decimals());
     }
 
     private String series(Figure figure, Series series) {

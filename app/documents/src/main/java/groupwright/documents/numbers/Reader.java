@@ -12,12 +12,18 @@ import java.util.Locale;
  * @param locale language and country
  */
 public record Reader(Locale locale) {
+    /** Figures of finer resolution pass numbers on as they were entered. */
+    private static final int MOST_PADDED = 5;
+
     private static final char THIN_SPACE = '\u2009';
     private static final String MINUS = "\u2212";
 
-    /** A number with a fixed count of decimals. */
+    /** A number with a fixed count of decimals; more than five are only shown as far as they say something. */
     public String number(double value, int decimals) {
         String plain = String.format(Locale.ROOT, "%." + decimals + "f", Math.abs(value));
+        if (decimals > MOST_PADDED) {
+            plain = plain.replaceFirst("\\.?0+$", "");
+        }
         int point = plain.indexOf('.');
         String whole = point < 0 ? plain : plain.substring(0, point);
         String rest = point < 0

@@ -3,6 +3,7 @@ package groupwright.documents.project;
 import groupwright.definition.figure.Ask;
 import groupwright.definition.figure.Figure;
 import groupwright.definition.figure.FigureText;
+import groupwright.definition.figure.Quantity;
 import groupwright.definition.figure.Scope;
 import groupwright.definition.record.Concept;
 import groupwright.definition.record.Invalid;
@@ -96,7 +97,9 @@ final class ConceptBlocks {
         for (Concept concept : concepts) {
             Ask ask = sheet.ask(text + " " + concept.id());
             name = ask.figure().name();
-            unit = sheet.traces().entry(ask).shown().unit();
+            unit = sheet.view().ask(ask) instanceof Quantity quantity
+                    ? quantity.unit().symbol()
+                    : unit;
             cells.add(Phrase.of(sheet.bare(ask)));
         }
         List<Phrase> row = new ArrayList<>();

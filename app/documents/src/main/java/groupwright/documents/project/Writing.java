@@ -41,7 +41,7 @@ final class Writing {
 
     private Path put(String name, byte[] bytes) throws IOException {
         Path target = out.resolve(name);
-        Path temporary = Files.createTempFile(out, name, ".part");
+        Path temporary = out.resolve("." + name + ".part"); // beside the target, with the rights any new file gets
         try {
             Files.write(temporary, bytes);
             Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);

@@ -21,6 +21,9 @@ class ReaderTest {
             -0.04,       1, 0.0,            '0,0'
             -0.06,       1, \u22120.1,      '\u22120,1'
             0.5,         0, 1,              1
+            24,          6, 24,             24
+            100.5,       6, 100.5,          '100,5'
+            0,           6, 0,              0
             """)
     void numbersAreGroupedAndSigned(double value, int decimals, String inEnglish, String inGerman) {
         assertEquals(inEnglish, english.number(value, decimals));
