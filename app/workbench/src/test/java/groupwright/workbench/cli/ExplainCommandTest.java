@@ -69,6 +69,14 @@ class ExplainCommandTest {
     }
 
     @Test
+    void leadBesideAnotherConceptIsOneTooMany() {
+        Run run = project.run("explain", "small", "gear-range lead C-002");
+        assertEquals(
+                "gear-range: two records of one kind, C-002 and C-001; name one; name each kind once.\n", run.err());
+        assertEquals(2, run.exit());
+    }
+
+    @Test
     void leadNeedsALeadConcept() {
         project.with("project.json", ",\n  \"leadConcept\": \"C-001\"", "");
         Run run = project.run("explain", "small", "gear-range lead");
