@@ -46,9 +46,18 @@ public final class Loading {
      * @param files path inside the project, with /, to bytes
      */
     public static Outcome load(SortedMap<String, byte[]> files) {
+        return load(files, Set.of());
+    }
+
+    /**
+     * Reads all files.
+     *
+     * @param lost records whose files are there but could not even be handed over; whoever names them is sent there
+     */
+    public static Outcome load(SortedMap<String, byte[]> files, Set<RecordId> lost) {
         List<Problem> problems = new ArrayList<>();
         List<Entry> records = new ArrayList<>();
-        Set<RecordId> unreadable = new HashSet<>();
+        Set<RecordId> unreadable = new HashSet<>(lost);
         Optional<Project> project = Optional.empty();
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             Optional<Target> target = target(file.getKey());

@@ -72,11 +72,21 @@ public record ProjectFiles(
             bytes.put(file.path().text(), file.content().bytes());
             files.put(file.path(), file.content());
         }
-        Loading.Outcome loaded = Loading.load(bytes);
+        Loading.Outcome loaded = Loading.load(bytes, lost(snapshot));
         List<Problem> problems = new ArrayList<>(snapshot.problems());
         problems.addAll(loaded.problems());
         problems.sort(java.util.Comparator.comparing(Problem::file)); // stable: one file's problems keep their order
         return new ProjectFiles(loaded.definition(), files, problems, loaded.access());
+    }
+
+    private static Set<RecordId> lost(Snapshot snapshot) {
+        Set<RecordId> lost = new TreeSet<>();
+        for (Problem problem : snapshot.problems()) {
+            RecordPath.parse(problem.file())
+                    .flatMap(path -> RecordId.parse(path.id()))
+                    .ifPresent(lost::add);
+        }
+        return lost;
     }
 
     /** One hash over all files and their paths: equal content, equal hash, wherever the folder lies. */

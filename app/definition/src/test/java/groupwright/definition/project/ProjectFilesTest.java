@@ -113,4 +113,21 @@ class ProjectFilesTest {
                 ProjectFiles.read(project).contentHash(),
                 ProjectFiles.read(copy).contentHash());
     }
+
+    @Test
+    void whoNamesARecordWhoseFileIsEmptyIsSentToThatFile() throws IOException {
+        Path project = started();
+        Files.createDirectories(project.resolve("needs"));
+        Files.writeString(project.resolve("needs/N-001.json"), "");
+        Files.writeString(
+                project.resolve("needs/N-002.json"), need("N-002").replace("}", ",\"contradicts\":[\"N-001\"]}"));
+        assertEquals(
+                List.of(
+                        "needs/N-001.json: N-001: is empty (0 bytes); bring back an earlier version or delete the file.",
+                        "needs/N-002.json: N-002, contradicts: names N-001, whose file could not be read; mend"
+                                + " needs/N-001.json."),
+                ProjectFiles.read(project).problems().stream()
+                        .map(Problem::sentence)
+                        .toList());
+    }
 }
