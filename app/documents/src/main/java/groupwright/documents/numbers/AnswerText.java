@@ -10,6 +10,7 @@ import groupwright.definition.figure.Series;
 import groupwright.definition.figure.Verdict;
 import groupwright.definition.figure.Word;
 import groupwright.definition.record.Amount;
+import groupwright.documents.labels.Labels;
 import groupwright.documents.trace.ShownValue;
 import java.util.List;
 import java.util.Optional;
@@ -18,9 +19,11 @@ import java.util.stream.Collectors;
 /** Answers, bands and inputs in the words and digits of one reader. */
 public final class AnswerText {
     private final Reader reader;
+    private final Labels labels;
 
     public AnswerText(Reader reader) {
         this.reader = reader;
+        this.labels = Labels.of(reader.locale());
     }
 
     /** An answer with as many decimals as its figure holds. */
@@ -42,12 +45,12 @@ public final class AnswerText {
         } else if (answer instanceof Word word) {
             return ShownValue.of(word.word());
         }
-        return ShownValue.of("missing");
+        return ShownValue.of(labels.text("value.missing"));
     }
 
     private String series(Figure figure, Series series) {
         if (series.values().isEmpty()) {
-            return "none";
+            return labels.text("value.none");
         }
         return series.values().stream()
                 .map(at -> at.at() + ": " + reader.number(at.value(), figure.decimals()))
@@ -65,24 +68,25 @@ public final class AnswerText {
     public String of(Figure figure, Band band) {
         if (band instanceof Band.Between between) {
             int decimals = figure.decimals() + 1;
-            return reader.number(between.low(), decimals) + " to " + reader.number(between.high(), decimals);
+            return labels.text(
+                    "band.between", reader.number(between.low(), decimals), reader.number(between.high(), decimals));
         }
-        return band instanceof Band.Exact ? "exact" : "band not stated";
+        return labels.text(band instanceof Band.Exact ? "band.exact" : "band.notStated");
     }
 
     /** A value of a record as it went in. */
     public ShownValue input(Object value, String unit) {
         if (value instanceof Optional<?> optional) {
-            return optional.map(inner -> input(inner, unit)).orElse(ShownValue.of("not given"));
+            return optional.map(inner -> input(inner, unit)).orElse(ShownValue.of(labels.text("value.notGiven")));
         } else if (value instanceof Amount amount) {
             String text = reader.exact(amount.value());
             return new ShownValue(amount.isBanded() ? text + " ± " + reader.exact(amount.plusMinus()) : text, unit);
         } else if (value instanceof List<?> list) {
             String text =
                     list.stream().map(element -> input(element, "").value()).collect(Collectors.joining(" "));
-            return text.isEmpty() ? ShownValue.of("none") : new ShownValue(text, unit);
+            return text.isEmpty() ? ShownValue.of(labels.text("value.none")) : new ShownValue(text, unit);
         }
         String text = groupwright.definition.ledger.ValueText.of(value);
-        return text.isEmpty() ? ShownValue.of("none") : new ShownValue(text, unit);
+        return text.isEmpty() ? ShownValue.of(labels.text("value.none")) : new ShownValue(text, unit);
     }
 }
