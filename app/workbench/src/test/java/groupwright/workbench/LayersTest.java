@@ -7,9 +7,7 @@ import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_ST
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
-import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
@@ -18,18 +16,8 @@ import java.util.List;
 import java.util.Map;
 
 /** Which package may know which. */
-@AnalyzeClasses(
-        packages = "groupwright",
-        importOptions = {DoNotIncludeTests.class, LayersTest.NoTestJars.class})
+@AnalyzeClasses(packages = "groupwright", importOptions = DoNotIncludeTests.class)
 class LayersTest {
-    /** The tests of other modules come as jars. */
-    static final class NoTestJars implements ImportOption {
-        @Override
-        public boolean includes(Location location) {
-            return !location.contains("-tests.jar");
-        }
-    }
-
     private static final String DEFINITION = "groupwright.definition.";
 
     /** For each package of the definition, the others of our packages that it may know. */
