@@ -44,6 +44,7 @@ final class EntryWriter {
         inputs(entry.inputs(), writer);
         String restsOn = numbered.restsOn().stream().map(this::reference).collect(separated());
         item("trace.uses", restsOn, restsOn, writer);
+        item("trace.band", escape(entry.band()), entry.band(), writer);
         item("trace.source", escape(entry.source()), entry.source(), writer);
         item("trace.leavesOut", escape(entry.leavesOut()), entry.leavesOut(), writer);
         String requirements = String.join(labels.text("list.separator"), entry.requirements());

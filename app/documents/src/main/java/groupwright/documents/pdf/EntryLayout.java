@@ -50,6 +50,7 @@ final class EntryLayout {
         row(slabs, "trace.formula", formula(entry));
         inputs(slabs, entry.inputs());
         row(slabs, "trace.uses", restsOn(numbered));
+        row(slabs, "trace.band", setter.pieces(entry.band(), TEXT));
         row(slabs, "trace.source", setter.pieces(entry.source(), TEXT));
         row(slabs, "trace.leavesOut", setter.pieces(entry.leavesOut(), TEXT));
         row(

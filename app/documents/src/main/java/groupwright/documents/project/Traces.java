@@ -2,7 +2,9 @@ package groupwright.documents.project;
 
 import groupwright.definition.figure.Answer;
 import groupwright.definition.figure.Ask;
+import groupwright.definition.figure.Band;
 import groupwright.definition.figure.Missing;
+import groupwright.definition.figure.Quantity;
 import groupwright.definition.figure.Scope;
 import groupwright.definition.figure.Subject;
 import groupwright.definition.figures.MinorUnits;
@@ -96,10 +98,22 @@ final class Traces {
                 ask.figure().formula(),
                 inputs,
                 uses,
+                band(workings),
                 ask.figure().source(),
                 ask.figure().leavesOut(),
                 ask.figure().version(),
                 requirements(ask));
+    }
+
+    /** How well a number is known; nothing is said of what is no number. */
+    private String band(Workings workings) {
+        if (!(workings.answer() instanceof Quantity quantity)) {
+            return "";
+        }
+        String words = text.of(workings.ask().figure(), workings.band());
+        return workings.band() instanceof Band.Between
+                ? new ShownValue(words, quantity.unit().symbol()).text()
+                : words;
     }
 
     /** The requirements whose criteria ask this, with these parameters written out or left at their usual values. */

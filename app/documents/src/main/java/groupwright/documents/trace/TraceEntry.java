@@ -13,6 +13,7 @@ import java.util.Objects;
  * @param formula the formula in symbols
  * @param inputs what went in, in reading order
  * @param uses the other answers it rests on, in reading order; the graph has no loops, since entries are immutable
+ * @param band how well the answer is known, in words
  * @param source where the formula is published
  * @param leavesOut what the formula neglects
  * @param formulaVersion at least 1
@@ -26,6 +27,7 @@ public record TraceEntry(
         String formula,
         List<TraceInput> inputs,
         List<TraceEntry> uses,
+        String band,
         String source,
         String leavesOut,
         int formulaVersion,
@@ -34,6 +36,7 @@ public record TraceEntry(
         Objects.requireNonNull(subject, "subject");
         Objects.requireNonNull(shown, "shown");
         Objects.requireNonNull(formula, "formula");
+        Objects.requireNonNull(band, "band");
         Objects.requireNonNull(source, "source");
         Objects.requireNonNull(leavesOut, "leavesOut");
         if (figure.isBlank() || id.isBlank()) {

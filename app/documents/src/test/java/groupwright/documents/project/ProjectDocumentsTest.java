@@ -82,6 +82,9 @@ class ProjectDocumentsTest {
         assertTrue(text.contains("| R-005 |"), "a requirement");
         assertTrue(text.contains("Where the numbers come from"), "the last chapter");
         assertTrue(text.contains("`C-002.cogs`"), "an address behind a number");
+        // climb-cadence of R-001: rolling resistance, drag area and efficiency state bands
+        assertTrue(text.replace("\\", "").contains("How well known: 49.78 to 51.66"), "a band");
+        assertTrue(text.contains("How well known: exact"), "whole teeth have no band");
     }
 
     @Test

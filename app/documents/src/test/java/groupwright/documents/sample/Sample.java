@@ -127,6 +127,7 @@ public final class Sample implements Content {
                 formula,
                 inputs,
                 uses,
+                "",
                 "geometry of toothed wheels",
                 "wear and the chain's sag",
                 1,

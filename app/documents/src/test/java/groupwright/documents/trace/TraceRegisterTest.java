@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 
 class TraceRegisterTest {
     private static TraceEntry entry(String id, String value, TraceEntry... uses) {
-        return new TraceEntry(id, id, "", ShownValue.of(value), "", List.of(), List.of(uses), "", "", 1, List.of());
+        return new TraceEntry(id, id, "", ShownValue.of(value), "", List.of(), List.of(uses), "", "", "", 1, List.of());
     }
 
     @Test
