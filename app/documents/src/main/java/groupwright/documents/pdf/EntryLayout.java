@@ -16,7 +16,7 @@ final class EntryLayout {
     private static final int MOST_INPUT_LINES = 10;
     private static final double LEADING = 11;
     private static final double NUMBER_ROOM = 24;
-    private static final double LABEL_ROOM = 68;
+    private static final double LABEL_ROOM = 74;
     private static final double TEXT_LEFT = PageGeometry.LEFT + NUMBER_ROOM + LABEL_ROOM;
     private static final double TEXT_ROOM = PageGeometry.TEXT_WIDTH - NUMBER_ROOM - LABEL_ROOM;
     private static final Style TEXT = Style.CAPTION.in(Paper.INK);

@@ -55,11 +55,20 @@ final class RequirementBlocks {
         Verdict verdict = sheet.assessment().verdict(requirement.id(), lead, criterion);
         return List.of(
                 Phrase.of(requirement.id().text()),
-                Phrase.of(requirement.title() + where(verdict, lead)),
+                Phrase.of(requirement.title() + which(requirement, criterion) + where(verdict, lead)),
                 Phrase.of(sheet.targets().of(criterion)),
                 value(sheet, criterion, verdict),
                 Phrase.of(Marks.bar(verdict)),
                 Phrase.of(new Inline.Judged(Marks.verdict(verdict))));
+    }
+
+    /** What tells several criteria of one requirement apart: the words of their parameters. */
+    private static String which(Requirement requirement, Criterion criterion) {
+        if (requirement.criteria().size() < 2 || criterion.parameters().values().isEmpty()) {
+            return "";
+        }
+        return ": "
+                + String.join(", ", criterion.parameters().values().values()).replace('-', ' ');
     }
 
     /** The rider group or bike that is worst, where the verdict depends on one. */
