@@ -10,6 +10,7 @@ import groupwright.definition.figure.Word;
 import groupwright.definition.ledger.Ledger;
 import groupwright.definition.ledger.ValueText;
 import groupwright.definition.ledger.View;
+import groupwright.definition.ledger.Workings;
 import groupwright.definition.record.Approval;
 import groupwright.definition.record.ApprovedAnswer;
 import groupwright.definition.record.Claim;
@@ -85,9 +86,8 @@ public final class Approving {
         if (missing) {
             throw new Invalid("supports", ask + " has no answer: " + ValueText.of(answer), "fill that in first");
         }
-        List<String> inputs = view.trace(ask).stream()
-                .map(input -> input.address() + " = " + input.text())
-                .toList();
+        List<String> inputs =
+                view.trace(ask).stream().map(Workings.FieldInput::line).toList();
         String unit = answer instanceof Quantity quantity ? quantity.unit().symbol() : "";
         return new ApprovedAnswer(
                 id, ask.toString(), ValueText.of(answer), unit, ask.figure().version(), inputs);
@@ -96,6 +96,10 @@ public final class Approving {
     private static Claim withApproval(Claim claim, Approval approval) {
         List<Approval> approvals = new ArrayList<>(claim.approvals());
         approvals.add(approval);
+        return decided(claim, Claim.State.APPROVED, "", approvals);
+    }
+
+    private static Claim decided(Claim claim, Claim.State state, String reason, List<Approval> approvals) {
         return new Claim(
                 claim.id(),
                 claim.wording(),
@@ -103,8 +107,8 @@ public final class Approving {
                 claim.basis(),
                 claim.supports(),
                 claim.requirements(),
-                Claim.State.APPROVED,
-                "",
+                state,
+                reason,
                 approvals,
                 claim.retired());
     }
@@ -119,16 +123,6 @@ public final class Approving {
             throw new Invalid(
                     "stateReason", "a withdrawn claim needs a reason", "write why " + claim.id() + " is taken back");
         }
-        return new Claim(
-                claim.id(),
-                claim.wording(),
-                claim.channel(),
-                claim.basis(),
-                claim.supports(),
-                claim.requirements(),
-                Claim.State.WITHDRAWN,
-                reason,
-                claim.approvals(),
-                claim.retired());
+        return decided(claim, Claim.State.WITHDRAWN, reason, claim.approvals());
     }
 }

@@ -1,6 +1,5 @@
 package groupwright.definition.assessment;
 
-import groupwright.definition.assessment.ClaimFigures.Asker;
 import groupwright.definition.assessment.ClaimFigures.Standing;
 import groupwright.definition.figure.Answer;
 import groupwright.definition.figure.Ask;
@@ -30,14 +29,12 @@ import java.util.TreeMap;
 
 /** Compares a claim with what it rests on today and with what it rested on when it was approved. */
 final class ClaimCheck {
-    private final Asker asker;
     private final Inputs in;
     private final RecordId claim;
     private final Basis basis;
     private final List<Support> supports;
 
-    ClaimCheck(Asker asker, Inputs in, RecordId claim) {
-        this.asker = asker;
+    ClaimCheck(Inputs in, RecordId claim) {
         this.in = in;
         this.claim = claim;
         this.supports = in.get(claim, Claim.SUPPORTS);
@@ -72,7 +69,7 @@ final class ClaimCheck {
     private List<String> lacking() {
         List<String> lacking = new ArrayList<>(basis.broken());
         for (Map.Entry<String, Ask> entry : basis.asks().entrySet()) {
-            Answer answer = asker.ask(entry.getValue());
+            Answer answer = ask(entry.getValue());
             if (answer instanceof Missing missing) {
                 lacking.add(entry.getKey() + " has no answer: "
                         + missing.inputs().get(0).address() + ", "
@@ -116,13 +113,13 @@ final class ClaimCheck {
     }
 
     private void compare(Ask ask, ApprovedAnswer then, List<String> changed, List<String> recalculated) {
-        Answer now = asker.ask(ask);
+        Answer now = ask(ask);
         if (!differs(ask, now, then)) {
             return;
         }
         String sentence = ask + " was " + then(ask, then) + ", is " + shown(ask, now);
-        boolean sameInputs =
-                then.formulaVersion() != ask.figure().version() && then.inputs().equals(asker.inputs(ask));
+        boolean sameInputs = then.formulaVersion() != ask.figure().version()
+                && then.inputs().equals(in.trace(ask.figure().id(), ask.subject(), ask.parameters()));
         (sameInputs ? recalculated : changed).add(sentence);
     }
 
@@ -162,6 +159,10 @@ final class ClaimCheck {
                 .doubleValue());
     }
 
+    private Answer ask(Ask ask) {
+        return in.ask(ask.figure().id(), ask.subject(), ask.parameters());
+    }
+
     private static String unit(String symbol) {
         return symbol.isEmpty() ? "" : " " + symbol;
     }
@@ -174,7 +175,7 @@ final class ClaimCheck {
             Ask ask = FigureText.parse(support.figure())
                     .resolve(in.catalogue(), in.get(RecordId.PROJECT, Project.LEAD_CONCEPT));
             if (limit.isPresent()) {
-                Answer answer = asker.ask(ask);
+                Answer answer = ask(ask);
                 Verdict verdict = limit.get().judge(answer, Band.NOT_STATED, ask.subject());
                 if (verdict.outcome() != Verdict.Outcome.MEETS) {
                     untrue.add(ask + " is " + shown(ask, answer) + ", not "
@@ -186,7 +187,7 @@ final class ClaimCheck {
             }
         }
         for (Ask ask : basis.asks().values()) {
-            if (asker.ask(ask) instanceof Verdict verdict && verdict.outcome() == Verdict.Outcome.MISSES) {
+            if (ask(ask) instanceof Verdict verdict && verdict.outcome() == Verdict.Outcome.MISSES) {
                 untrue.add(ask.subject().ids().get(1) + " " + verdict.words());
             }
         }

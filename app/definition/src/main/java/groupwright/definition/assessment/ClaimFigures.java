@@ -1,7 +1,6 @@
 package groupwright.definition.assessment;
 
 import groupwright.definition.figure.Answer;
-import groupwright.definition.figure.Ask;
 import groupwright.definition.figure.Figure;
 import groupwright.definition.figure.FigureFamily;
 import groupwright.definition.figure.Inputs;
@@ -30,21 +29,10 @@ public final class ClaimFigures implements FigureFamily {
     }
 
     private static Answer state(Inputs in) {
-        Standing standing = new ClaimCheck(new Asker(in), in, in.subject(Scope.CLAIM)).standing();
+        Standing standing = new ClaimCheck(in, in.subject(Scope.CLAIM)).standing();
         return new Word(standing.state().word(), standing.detail());
     }
 
     /** How a claim stands and why. */
     record Standing(ClaimState state, String detail) {}
-
-    /** Asks through what a figure can see. */
-    record Asker(Inputs in) {
-        Answer ask(Ask ask) {
-            return in.ask(ask.figure().id(), ask.subject(), ask.parameters());
-        }
-
-        List<String> inputs(Ask ask) {
-            return in.trace(ask.figure().id(), ask.subject(), ask.parameters());
-        }
-    }
 }

@@ -1,6 +1,5 @@
 package groupwright.definition.interchange;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import groupwright.definition.record.Component;
 import groupwright.definition.record.Invalid;
 import groupwright.definition.record.Shape;
@@ -33,9 +32,6 @@ public final class Defaults {
             return Optional.empty();
         }
         String text = component.missing().orElseThrow(() -> new Invalid(component.name(), "is missing", "give it"));
-        ObjectNode node = Json.NODES.objectNode();
-        return new ValueReader(
-                        "", "", Parsed.parse("", Json.bytes(node)).parsed().orElseThrow())
-                .usual(component.type(), Json.ofConstant(text));
+        return new ValueReader("", "", Parsed.NOTHING).usual(component.type(), Json.ofConstant(text));
     }
 }

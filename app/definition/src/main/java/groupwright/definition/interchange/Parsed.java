@@ -21,6 +21,9 @@ final class Parsed {
         static final Place UNKNOWN = new Place(0, 0);
     }
 
+    /** No file at all, for values that come from elsewhere. */
+    static final Parsed NOTHING = new Parsed(Json.NODES.missingNode(), Map.of());
+
     private final JsonNode root;
     private final Map<String, Place> places;
 

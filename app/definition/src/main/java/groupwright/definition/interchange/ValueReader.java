@@ -2,6 +2,7 @@ package groupwright.definition.interchange;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import groupwright.definition.figure.Nearest;
+import groupwright.definition.ledger.ValueText;
 import groupwright.definition.problem.Problem;
 import groupwright.definition.record.Amount;
 import groupwright.definition.record.Component;
@@ -15,7 +16,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -173,7 +173,7 @@ final class ValueReader {
 
     private Optional<Object> choice(FieldType.Choice choice, JsonNode node, String path) {
         List<String> words = Arrays.stream(choice.type().getEnumConstants())
-                .map(constant -> constant.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                .map(ValueText::word)
                 .toList();
         int at = words.indexOf(node.textValue());
         if (at >= 0) {

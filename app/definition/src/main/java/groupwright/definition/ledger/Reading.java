@@ -180,7 +180,7 @@ abstract class Reading implements Inputs {
     @Override
     public final List<String> trace(String figure, Subject subject, Settings settings) {
         return traceOf(declared(figure, subject, settings)).stream()
-                .map(input -> input.address() + " = " + input.text())
+                .map(Workings.FieldInput::line)
                 .toList();
     }
 

@@ -29,6 +29,11 @@ public record Workings(Ask ask, Answer answer, Band band, List<FieldInput> input
         public String text() {
             return ValueText.of(value);
         }
+
+        /** Address and value in one line, as approvals keep them. */
+        public String line() {
+            return address + " = " + text();
+        }
     }
 
     /** Another figure that was asked. */

@@ -94,6 +94,5 @@ public record Concept(
             Field.of(Concept.class, "cogSpacing_mm", Concept::cogSpacing_mm);
     public static final Field<Concept, Optional<Derailleur>> DERAILLEUR =
             Field.of(Concept.class, "derailleur", Concept::derailleur);
-    public static final Field<Concept, State> STATE = Field.of(Concept.class, "state", Concept::state);
     public static final Field<Concept, String> RETIRED = Field.of(Concept.class, "retired", Concept::retired);
 }

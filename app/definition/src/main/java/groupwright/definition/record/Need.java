@@ -45,7 +45,6 @@ public record Need(
         contradicts = List.copyOf(contradicts);
     }
 
-    public static final Field<Need, List<RecordId>> RIDERS = Field.of(Need.class, "riders", Need::riders);
     public static final Field<Need, String> RETIRED = Field.of(Need.class, "retired", Need::retired);
 
     @Override

@@ -100,11 +100,7 @@ public record Requirement(
             Field.of(Requirement.class, "criteria", Requirement::criteria);
     public static final Field<Requirement, List<TestResult>> RESULTS =
             Field.of(Requirement.class, "results", Requirement::results);
-    public static final Field<Requirement, Verification> VERIFICATION =
-            Field.of(Requirement.class, "verification", Requirement::verification);
     public static final Field<Requirement, State> STATE = Field.of(Requirement.class, "state", Requirement::state);
     public static final Field<Requirement, String> RETIRED =
             Field.of(Requirement.class, "retired", Requirement::retired);
-    public static final Field<Requirement, String> STATEMENT =
-            Field.of(Requirement.class, "statement", Requirement::statement);
 }

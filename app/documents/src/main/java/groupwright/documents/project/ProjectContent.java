@@ -17,6 +17,7 @@ import groupwright.documents.content.Unanswered;
 import groupwright.documents.labels.Labels;
 import groupwright.documents.numbers.AnswerText;
 import groupwright.documents.numbers.Reader;
+import groupwright.documents.numbers.TargetText;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -42,7 +43,7 @@ public final class ProjectContent implements Content {
                 text,
                 reader,
                 labels,
-                new Targets(reader, labels));
+                new TargetText(reader, labels));
         Blocks.ALL.forEach(blocks::put);
         words.put("project.name", Project::name);
         words.put("project.company", Project::company);

@@ -139,11 +139,6 @@ public final class ProjectDocuments {
                 reader.locale());
     }
 
-    /** The text of one document as Markdown, for whoever wants it without files. */
-    public Expansion preview(String name, LocalDate day) {
-        return build(shelf.find(name).template().orElseThrow(), name, day);
-    }
-
     static byte[] utf8(String text) {
         return text.getBytes(StandardCharsets.UTF_8);
     }

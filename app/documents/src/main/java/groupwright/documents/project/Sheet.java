@@ -15,6 +15,7 @@ import groupwright.documents.content.Phrase;
 import groupwright.documents.labels.Labels;
 import groupwright.documents.numbers.AnswerText;
 import groupwright.documents.numbers.Reader;
+import groupwright.documents.numbers.TargetText;
 import groupwright.documents.trace.ShownValue;
 import groupwright.documents.trace.TraceEntry;
 import java.util.Optional;
@@ -27,7 +28,7 @@ record Sheet(
         AnswerText text,
         Reader reader,
         Labels labels,
-        Targets targets) {
+        TargetText targets) {
     Definition definition() {
         return view.definition();
     }

@@ -2,10 +2,11 @@ package groupwright.workbench.cli;
 
 import groupwright.definition.figure.Quantity;
 import groupwright.definition.figure.Verdict;
-import groupwright.definition.record.Criterion;
 import groupwright.definition.record.Entry;
 import groupwright.definition.record.RecordId;
+import groupwright.documents.labels.Labels;
 import groupwright.documents.numbers.Reader;
+import groupwright.documents.numbers.TargetText;
 import groupwright.documents.trace.ShownValue;
 import groupwright.workbench.cli.CheckReport.ConceptVerdicts;
 import groupwright.workbench.cli.CheckReport.Row;
@@ -20,10 +21,12 @@ import java.util.stream.Collectors;
 final class VerdictText {
     private final OpenProject project;
     private final Reader reader;
+    private final TargetText targets;
 
     VerdictText(OpenProject project, Reader reader) {
         this.project = project;
         this.reader = reader;
+        this.targets = new TargetText(reader, Labels.of(reader.locale()));
     }
 
     /** One row a requirement: verdict, value, target, margin, where it is worst, how far it has come. */
@@ -37,7 +40,7 @@ final class VerdictText {
                     row.requirement().id() + " " + row.requirement().title(),
                     verdict.words(),
                     value(row),
-                    row.criterion().map(this::target).orElse(""),
+                    row.criterion().map(targets::of).orElse(""),
                     margin(row),
                     marginPct(verdict),
                     worst(concept.concept().id(), verdict),
@@ -90,17 +93,6 @@ final class VerdictText {
                                 quantity.unit().symbol())
                         .text()
                 : "";
-    }
-
-    private String target(Criterion criterion) {
-        String limit = reader.exact(criterion.target().value());
-        String text = switch (criterion.comparator()) {
-            case AT_LEAST -> "at least " + limit;
-            case AT_MOST -> "at most " + limit;
-            case BETWEEN ->
-                limit + " to " + reader.exact(criterion.upper().orElseThrow().value());
-        };
-        return new ShownValue(text, criterion.unit()).text();
     }
 
     private String margin(Row row) {

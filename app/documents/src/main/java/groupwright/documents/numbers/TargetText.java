@@ -1,21 +1,21 @@
-package groupwright.documents.project;
+package groupwright.documents.numbers;
 
 import groupwright.definition.record.Criterion;
 import groupwright.documents.labels.Labels;
-import groupwright.documents.numbers.Reader;
+import groupwright.documents.trace.ShownValue;
 
 /** What a criterion asks, in words. */
-final class Targets {
+public final class TargetText {
     private final Reader reader;
     private final Labels labels;
 
-    Targets(Reader reader, Labels labels) {
+    public TargetText(Reader reader, Labels labels) {
         this.reader = reader;
         this.labels = labels;
     }
 
     /** For example "at least 50 rpm". */
-    String of(Criterion criterion) {
+    public String of(Criterion criterion) {
         String target = reader.exact(criterion.target().value());
         String text = switch (criterion.comparator()) {
             case AT_LEAST -> labels.text("target.atLeast", target);
@@ -26,9 +26,6 @@ final class Targets {
                         target,
                         reader.exact(criterion.upper().orElseThrow().value()));
         };
-        if (criterion.unit().isEmpty()) {
-            return text;
-        }
-        return text + (criterion.unit().startsWith("°") ? "" : "\u202F") + criterion.unit();
+        return new ShownValue(text, criterion.unit()).text();
     }
 }
