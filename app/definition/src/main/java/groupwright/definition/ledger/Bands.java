@@ -6,9 +6,11 @@ import groupwright.definition.figure.Band;
 import groupwright.definition.figure.BandRule;
 import groupwright.definition.figure.MissingSignal;
 import groupwright.definition.figure.Quantity;
+import groupwright.definition.record.Address;
 import groupwright.definition.record.Amount;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
@@ -48,6 +50,45 @@ final class Bands {
     }
 
     private static Band differences(Ledger ledger, AnswerNode of, Quantity middle, Consumer<Node> dependsOn) {
+        Parts parts = parts(ledger, of, middle, dependsOn);
+        if (parts.unbounded) {
+            return Band.NOT_STATED;
+        } else if (parts.found.isEmpty()) {
+            return parts.unbanded;
+        }
+        double squares = 0;
+        for (BandPart part : parts.found) {
+            squares += part.half() * part.half();
+        }
+        return Band.around(middle.value(), Math.sqrt(squares));
+    }
+
+    /**
+     * What each banded input adds to the band of a settled answer, largest first; nothing where the band comes from a closed
+     * form, is not stated, or there is none.
+     */
+    static List<BandPart> parts(Ledger ledger, AnswerNode of) {
+        if (!(of.answer() instanceof Quantity quantity)
+                || of.ask.figure().bandRule().isPresent()) {
+            return List.of();
+        }
+        Parts parts = parts(ledger, of, quantity, node -> {});
+        return parts.unbounded
+                ? List.of()
+                : parts.found.stream()
+                        .sorted(Comparator.comparingDouble((BandPart part) -> -Math.abs(part.half()))
+                                .thenComparing(BandPart::address))
+                        .toList();
+    }
+
+    /** What the banded inputs add, and what the band is where none has one. */
+    private static final class Parts {
+        private final List<BandPart> found = new ArrayList<>();
+        private Band unbanded = Band.EXACT;
+        private boolean unbounded;
+    }
+
+    private static Parts parts(Ledger ledger, AnswerNode of, Quantity middle, Consumer<Node> dependsOn) {
         Set<Node> behind = Collections.newSetFromMap(new IdentityHashMap<>());
         Set<InputNode> reads = Trace.reads(of, behind);
         reads.forEach(dependsOn);
@@ -56,24 +97,27 @@ final class Bands {
                 dependsOn.accept(node);
             }
         };
-        double squares = 0;
-        Band unbanded = Band.EXACT;
-        boolean banded = false;
+        Parts parts = new Parts();
         for (InputNode input : reads) {
             List<Amount> given = Trace.amounts(input.value);
-            unbanded = given.isEmpty() ? unbanded : Band.NOT_STATED;
+            parts.unbanded = given.isEmpty() ? parts.unbanded : Band.NOT_STATED;
             for (int i = 0; i < given.size(); i++) {
                 if (given.get(i).isBanded()) {
                     Optional<Double> half = halfDifference(ledger, of.ask, middle, input, i, alsoUsed);
                     if (half.isEmpty()) {
-                        return Band.NOT_STATED;
+                        parts.unbounded = true;
+                        return parts;
                     }
-                    squares += half.get() * half.get();
-                    banded = true;
+                    parts.found.add(new BandPart(address(input), given.get(i), half.get()));
                 }
             }
         }
-        return banded ? Band.around(middle.value(), Math.sqrt(squares)) : unbanded;
+        return parts;
+    }
+
+    /** Amounts are read from fields only. */
+    private static Address address(InputNode input) {
+        return ((FieldNode) input).read().address();
     }
 
     /**

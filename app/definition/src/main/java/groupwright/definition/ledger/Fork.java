@@ -88,6 +88,12 @@ public final class Fork implements View {
     }
 
     @Override
+    public List<BandPart> bandParts(Ask ask) {
+        checkRevision();
+        return apart().bandParts(ask);
+    }
+
+    @Override
     public Workings explain(Ask ask) {
         Answer answer = ask(ask);
         Band band = band(ask);

@@ -145,6 +145,11 @@ public final class Ledger implements View {
     }
 
     @Override
+    public List<BandPart> bandParts(Ask ask) {
+        return Bands.parts(this, settled(ask));
+    }
+
+    @Override
     public Workings explain(Ask ask) {
         Answer answer = ask(ask);
         Band band = band(ask);

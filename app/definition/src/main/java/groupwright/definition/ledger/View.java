@@ -21,6 +21,12 @@ public interface View {
     /** How well that answer is known. */
     Band band(Ask ask);
 
+    /**
+     * What each banded input adds to the band, largest first; nothing where the band comes from a closed form, is not
+     * stated, or there is none. Costs two runs for each banded input; nothing of it is kept.
+     */
+    List<BandPart> bandParts(Ask ask);
+
     /** Runs the figure once more and tells what it read and asked, in that order. */
     Workings explain(Ask ask);
 

@@ -82,6 +82,19 @@ class BandsTest {
     }
 
     @Test
+    void partsTellWhatEachInputAddsLargestFirst() {
+        Figure figure = ToyFigures.named("tried", Scope.RIDERS).computedBy(in -> number(2 * x(in) - 30 * y(in)));
+        Catalogue catalogue = new Catalogue(List.of(figure));
+        Ledger ledger = new Ledger(catalogue, Toys.empty().with(group(X, Y)), 100);
+        List<BandPart> parts = ledger.bandParts(ask(catalogue, "tried", "G-001"));
+        assertEquals(
+                List.of(
+                        new BandPart(Address.of(id("G-001"), "luggage_kg"), Y, -30 * 0.5),
+                        new BandPart(Address.of(id("G-001"), "riderMass_kg"), X, 2 * 2.0)),
+                parts);
+    }
+
+    @Test
     void aSumOfTermsAddsSquares() {
         double half = Math.hypot(2 * 2, 3 * 0.5); // of 2x + 3y
         assertBand(170 - half, 170 + half, bandOf(in -> number(2 * x(in) + 3 * y(in))));
