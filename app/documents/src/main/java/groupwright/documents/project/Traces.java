@@ -7,10 +7,8 @@ import groupwright.definition.figure.Missing;
 import groupwright.definition.figure.Quantity;
 import groupwright.definition.figure.Scope;
 import groupwright.definition.figure.Subject;
-import groupwright.definition.figures.MinorUnits;
 import groupwright.definition.ledger.View;
 import groupwright.definition.ledger.Workings;
-import groupwright.definition.record.Amount;
 import groupwright.definition.record.Criterion;
 import groupwright.definition.record.RecordId;
 import groupwright.definition.record.RecordKinds;
@@ -19,6 +17,7 @@ import groupwright.definition.record.Settings;
 import groupwright.documents.labels.Labels;
 import groupwright.documents.numbers.AnswerText;
 import groupwright.documents.numbers.FieldLabel;
+import groupwright.documents.numbers.InputText;
 import groupwright.documents.trace.ShownValue;
 import groupwright.documents.trace.TraceEntry;
 import groupwright.documents.trace.TraceInput;
@@ -35,11 +34,9 @@ final class Traces {
     /** An answer that rests on more others than this lists them as inputs, not each with an entry of its own. */
     private static final int MOST_ENTRIES = 12;
 
-    /** The unit that fields of money show. */
-    private static final String MINOR = "minor units";
-
     private final View view;
     private final AnswerText text;
+    private final InputText inputText;
     private final Labels labels;
     private final Map<Ask, TraceEntry> entries = new HashMap<>(); // looked up only, never iterated
     private final Map<Asked, Set<String>> askedBy = new HashMap<>(); // looked up only, never iterated
@@ -50,6 +47,7 @@ final class Traces {
     Traces(View view, AnswerText text, Labels labels) {
         this.view = view;
         this.text = text;
+        this.inputText = new InputText(text, view.definition().project().currency());
         this.labels = labels;
         for (Requirement requirement : view.definition().all(RecordKinds.REQUIREMENT)) {
             for (Criterion criterion : requirement.criteria()) {
@@ -137,27 +135,13 @@ final class Traces {
             } else {
                 inputs.add(new TraceInput(
                         FieldLabel.of(input.address()),
-                        shown(input),
+                        inputText.of(input),
                         input.address().toString()));
             }
         }
         if (empty > 0) {
             inputs.add(new TraceInput(labels.text("trace.empty"), ShownValue.of(Integer.toString(empty)), ""));
         }
-    }
-
-    /** Money is kept in minor units and read in major ones. */
-    private ShownValue shown(Workings.FieldInput input) {
-        if (!input.unit().equals(MINOR)) {
-            return text.input(input.value(), input.unit());
-        }
-        String code = view.definition().project().currency();
-        MinorUnits units = new MinorUnits(code);
-        Object value =
-                input.value() instanceof Optional<?> optional && optional.isPresent() ? optional.get() : input.value();
-        return value instanceof Amount amount
-                ? text.input(new Amount(units.major(amount.value()), units.major(amount.plusMinus())), code)
-                : text.input(input.value(), "");
     }
 
     private void missing(Answer answer, List<TraceInput> inputs) {

@@ -1,0 +1,2 @@
+/** How the window looks: colours, sizes, type, words. */
+package groupwright.workbench.look;
