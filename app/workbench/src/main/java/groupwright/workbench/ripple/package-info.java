@@ -1,0 +1,2 @@
+/** What an edit changed and what followed from it, in words, shortest first. */
+package groupwright.workbench.ripple;
