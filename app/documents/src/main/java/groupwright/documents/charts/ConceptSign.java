@@ -43,9 +43,11 @@ public record ConceptSign(int place, Standing standing) {
     /**
      * Draws the sign.
      *
+     * @param x of its middle
+     * @param y of its middle
      * @param radius of the disc; the other shapes look as large
      */
-    void paint(Pen pen, double x, double y, double radius) {
+    public void paint(Pen pen, double x, double y, double radius) {
         Color hue = hue(pen.palette());
         if (standing == Standing.LEAD) {
             pen.fill(shape(x, y, radius + THICKNESS / 2), hue);

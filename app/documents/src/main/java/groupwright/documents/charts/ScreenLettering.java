@@ -9,7 +9,10 @@ import java.awt.geom.Point2D;
 import java.util.EnumMap;
 import java.util.Map;
 
-/** Writes text in windows and pictures. Digits stand in the room of a zero, which Java's own text cannot be asked for. */
+/**
+ * Writes text in windows and pictures. Digits stand in the room of a zero, which Java's own text cannot be asked for. A text
+ * with letters that Inter lacks, such as a name in another script, is written in a font of the system.
+ */
 public final class ScreenLettering implements Lettering {
     /** Widths do not depend on the device, so that a chart breaks and aligns alike at every scale. */
     private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
@@ -39,10 +42,18 @@ public final class ScreenLettering implements Lettering {
         graphics.drawGlyphVector(glyphs(text, font, size), (float) x, (float) baseline);
     }
 
+    private Font font(String text, InterFont face) {
+        Font font = fonts.get(face);
+        if (font.canDisplayUpTo(text) < 0) {
+            return font;
+        }
+        return new Font(Font.DIALOG, face == InterFont.SEMIBOLD ? Font.BOLD : Font.PLAIN, 1);
+    }
+
     private GlyphVector glyphs(String text, InterFont face, double size) {
-        Font font = fonts.get(face).deriveFont((float) size);
+        Font font = font(text, face).deriveFont((float) size);
         double zero = font.createGlyphVector(CONTEXT, "0").getGlyphMetrics(0).getAdvanceX();
-        GlyphVector glyphs = font.createGlyphVector(CONTEXT, text); // one glyph for each char
+        GlyphVector glyphs = font.createGlyphVector(CONTEXT, text); // without shaping: one glyph for each char
         double x = 0;
         for (int i = 0; i < glyphs.getNumGlyphs(); i++) {
             double advance = glyphs.getGlyphMetrics(i).getAdvanceX();

@@ -1,15 +1,12 @@
 package groupwright.documents.pdf;
 
-import groupwright.documents.content.Band;
+import groupwright.documents.content.BarShares;
 import groupwright.documents.content.Inline;
 import groupwright.documents.content.Verdict;
 import java.awt.Color;
 
 /** Draws criterion bars: the target is the upright in the middle, good is to the right. */
 final class BarPainter {
-    /** Margin at which a bar is cut. */
-    static final double SCALE = 0.15;
-
     private static final double HEIGHT = 5;
 
     private BarPainter() {}
@@ -22,7 +19,6 @@ final class BarPainter {
      */
     static void paint(Canvas canvas, Inline.Bar bar, double x, double width, double middle, double top, double bottom) {
         double target = x + width / 2;
-        double perShare = (width / 2 - 3) / SCALE;
         if (bar.verdict() == Verdict.MISSING_INPUT) {
             Color colour = Paper.of(bar.verdict());
             canvas.dotted(x + 3, middle, target - 4, 0.9, colour);
@@ -32,13 +28,15 @@ final class BarPainter {
             canvas.line(target, middle + 4, target, bottom, 0.9, Paper.INK);
             return;
         }
+        double half = width / 2 - 3;
+        BarShares shares = BarShares.of(bar.margin(), bar.band(), BarShares.USUAL_SCALE);
         canvas.line(x + 3, middle, x + width - 3, middle, 0.4, Paper.HAIRLINE);
-        double end = target + clamp(bar.margin()) * perShare;
+        double end = target + shares.end() * half;
         paintBody(canvas, bar, target, end, middle);
-        if (Math.abs(bar.margin()) > SCALE) {
+        if (shares.reach() == BarShares.Reach.CUT) {
             paintCut(canvas, target, end, middle);
         }
-        bar.band().ifPresent(band -> paintBand(canvas, bar, band, target, perShare, middle));
+        paintBand(canvas, bar, shares, target, half, middle);
         canvas.line(target, top, target, bottom, 0.8, Paper.INK);
     }
 
@@ -63,29 +61,30 @@ final class BarPainter {
     }
 
     private static void paintBand(
-            Canvas canvas, Inline.Bar bar, Band band, double target, double perShare, double middle) {
-        double low = target + clamp(band.low()) * perShare;
-        double high = target + clamp(band.high()) * perShare;
-        double end = target + clamp(bar.margin()) * perShare;
+            Canvas canvas, Inline.Bar bar, BarShares shares, double target, double half, double middle) {
+        if (shares.whisker().isEmpty()) {
+            return;
+        }
+        BarShares.Whisker whisker = shares.whisker().get();
         boolean close = bar.verdict().isTooCloseToCall();
         double thickness = close ? 1.1 : 0.7;
         double tick = close ? HEIGHT / 2 + 0.6 : 2.4;
         Color colour = Paper.of(Verdict.MEETS_CLOSE);
-        canvas.line(low, middle, high, middle, thickness, colour);
+        canvas.line(target + whisker.low() * half, middle, target + whisker.high() * half, middle, thickness, colour);
         if (!close) { // inside the filled bar the whisker is knocked out
-            double from = Math.max(low, Math.min(target, end));
-            double to = Math.min(high, Math.max(target, end));
-            if (from < to) {
-                canvas.line(from, middle, to, middle, thickness, Paper.WHITE);
-            }
+            shares.inside()
+                    .ifPresent(inside -> canvas.line(
+                            target + inside.low() * half,
+                            middle,
+                            target + inside.high() * half,
+                            middle,
+                            thickness,
+                            Paper.WHITE));
         }
-        for (double x : new double[] {low, high}) {
-            boolean inside = !close && (x - target) * (x - end) < 0;
+        for (double share : new double[] {whisker.low(), whisker.high()}) {
+            double x = target + share * half;
+            boolean inside = !close && shares.covers(share);
             canvas.line(x, middle - tick, x, middle + tick, thickness, inside ? Paper.WHITE : colour);
         }
-    }
-
-    private static double clamp(double share) {
-        return Math.max(-SCALE, Math.min(SCALE, share));
     }
 }

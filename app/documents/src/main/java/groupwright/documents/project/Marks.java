@@ -6,11 +6,12 @@ import groupwright.definition.figure.Verdict;
 import groupwright.documents.content.Inline;
 import java.util.Optional;
 
-/** Verdicts of the ledger as marks and bars of a page. */
-final class Marks {
+/** Verdicts of the ledger as marks and bars, on pages and on the screen. */
+public final class Marks {
     private Marks() {}
 
-    static groupwright.documents.content.Verdict verdict(Verdict verdict) {
+    /** Which mark a verdict has. */
+    public static groupwright.documents.content.Verdict verdict(Verdict verdict) {
         boolean certain = verdict.certainty() == Verdict.Certainty.CERTAIN;
         return switch (verdict.outcome()) {
             case MISSING_INPUT -> groupwright.documents.content.Verdict.MISSING_INPUT;
@@ -26,7 +27,7 @@ final class Marks {
     }
 
     /** The bar from the target to the value in shares of the target; none is drawn where the target is zero. */
-    static Inline bar(Verdict verdict) {
+    public static Inline.Bar bar(Verdict verdict) {
         if (verdict.marginPct().isEmpty() || !(verdict.value() instanceof Quantity quantity)) {
             return Inline.Bar.missing();
         }

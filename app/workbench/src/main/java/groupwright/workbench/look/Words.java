@@ -2,9 +2,10 @@ package groupwright.workbench.look;
 
 import java.text.MessageFormat;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.ResourceBundle;
 
-/** The fixed words of a package, kept in {@code words.properties} beside its classes. English where a language has none. */
+/** The fixed words of a package. English where a language has no words of its own, whatever the machine speaks. */
 public final class Words {
     private static final ResourceBundle.Control ASKED_LANGUAGE_OR_ENGLISH =
             ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
@@ -17,8 +18,13 @@ public final class Words {
         this.words = words;
     }
 
-    /** The words of a class's package for one language. */
+    /**
+     * The words in {@code words.properties} beside a class.
+     *
+     * @throws java.util.MissingResourceException if there are none, which is a programmer's mistake
+     */
     public static Words of(Class<?> anchor, Locale locale) {
+        Objects.requireNonNull(locale, "locale");
         return new Words(
                 locale,
                 ResourceBundle.getBundle(
@@ -28,14 +34,15 @@ public final class Words {
                         ASKED_LANGUAGE_OR_ENGLISH));
     }
 
+    /** The language asked for. */
     public Locale locale() {
         return locale;
     }
 
     /**
-     * The words for a key.
+     * The words for a key, as {@link MessageFormat} fills them in: an apostrophe is written twice.
      *
-     * @param parts filled in at {@code {0}}, {@code {1}} …; give texts, since numbers are formatted elsewhere
+     * @param parts filled in at {@code {0}}, {@code {1}} …
      * @throws java.util.MissingResourceException for an unknown key, which is a programmer's mistake
      */
     public String text(String key, Object... parts) {

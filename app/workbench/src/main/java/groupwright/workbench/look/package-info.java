@@ -1,2 +1,2 @@
-/** How the window looks: colours, sizes, type, words. */
+/** How the window looks: colours, metrics, type and drawing, for both themes and all scales. */
 package groupwright.workbench.look;
