@@ -34,6 +34,18 @@ class LayersTest {
             // Circles among records are a mistake of the files, and the ledger is who finds them.
             Map.entry("interchange", List.of("record", "problem", "figure", "ledger")),
             Map.entry("project", List.of("interchange", "storage", "record", "problem")),
+            Map.entry(
+                    "session",
+                    List.of(
+                            "project",
+                            "interchange",
+                            "storage",
+                            "history",
+                            "assessment",
+                            "ledger",
+                            "figure",
+                            "record",
+                            "problem")),
             Map.entry("reference", List.of("ledger", "figure", "record")));
 
     @ArchTest

@@ -14,6 +14,7 @@ import groupwright.definition.ledger.Workings;
 import groupwright.definition.record.Approval;
 import groupwright.definition.record.ApprovedAnswer;
 import groupwright.definition.record.Claim;
+import groupwright.definition.record.Definition;
 import groupwright.definition.record.Invalid;
 import groupwright.definition.record.RecordId;
 import java.time.LocalDate;
@@ -70,7 +71,9 @@ public final class Approving {
 
     /** What is approved must hold at that moment: a limit that is broken already is no basis. */
     private static void requireHolding(View view, Claim approved) {
-        Ledger after = new Ledger(view.catalogue(), view.definition().with(approved), Ledger.DEEPEST);
+        Definition with = view.definition().with(approved);
+        View after =
+                view instanceof Ledger ledger ? ledger.fork(with) : new Ledger(view.catalogue(), with, Ledger.DEEPEST);
         Ask state = FigureText.parse(ClaimFigures.CLAIM_STATE + " " + approved.id())
                 .resolve(view.catalogue(), Optional.empty());
         if (after.ask(state) instanceof Word word && !word.word().equals(ClaimState.HOLDS.word())) {

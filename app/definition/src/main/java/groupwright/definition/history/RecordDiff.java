@@ -14,7 +14,8 @@ import java.util.Set;
 
 /**
  * The fields that differ between two definitions. Lists of plain values are one value; lists of objects are compared object
- * by object through their ids, and another order of those in both is one change at the list; a record added or taken out is one change at its own address.
+ * by object through their ids, and another order of those in both is one change at the list; a record added or taken out is
+ * one change at its own address.
  */
 public final class RecordDiff {
     private final RecordId record;
@@ -67,7 +68,8 @@ public final class RecordDiff {
         }
     }
 
-    private static boolean isObject(Object value) {
+    /** Whether a value is compared field by field. */
+    static boolean isObject(Object value) {
         return value instanceof groupwright.definition.record.Entry
                 || value instanceof Item
                 || value instanceof Record && isDescribed(value);
@@ -80,7 +82,7 @@ public final class RecordDiff {
                 || value instanceof Settings);
     }
 
-    private static boolean hasItems(List<?> list) {
+    static boolean hasItems(List<?> list) {
         return !list.isEmpty() && list.get(0) instanceof Item;
     }
 

@@ -3,10 +3,13 @@ package groupwright.definition.history;
 import groupwright.definition.figure.Answer;
 import groupwright.definition.figure.Ask;
 import groupwright.definition.ledger.View;
+import groupwright.definition.record.Definition;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -33,19 +36,36 @@ public record Ripple(List<FieldChange> changes, List<Effect> effects) {
      * @param watchedAfter what is watched in the second
      */
     public static Ripple between(View before, View after, Collection<Ask> watchedBefore, Collection<Ask> watchedAfter) {
-        Set<Ask> here = new LinkedHashSet<>(watchedBefore);
-        Set<Ask> there = new LinkedHashSet<>(watchedAfter);
-        Set<Ask> either = new LinkedHashSet<>(there);
-        either.addAll(here);
+        return between(
+                before.definition(), answers(before, watchedBefore), after.definition(), answers(after, watchedAfter));
+    }
+
+    /** What a view answers to these questions, in their order. */
+    public static Map<Ask, Answer> answers(View view, Collection<Ask> asks) {
+        Map<Ask, Answer> answers = new LinkedHashMap<>();
+        asks.forEach(ask -> answers.computeIfAbsent(ask, view::ask));
+        return answers;
+    }
+
+    /**
+     * The same of answers that were asked already, as where one ledger moves from the first state to the second.
+     *
+     * @param answersBefore what is watched in the first state, with its answers
+     * @param answersAfter what is watched in the second
+     */
+    public static Ripple between(
+            Definition before, Map<Ask, Answer> answersBefore, Definition after, Map<Ask, Answer> answersAfter) {
+        Set<Ask> either = new LinkedHashSet<>(answersAfter.keySet());
+        either.addAll(answersBefore.keySet());
         List<Effect> effects = new ArrayList<>();
         for (Ask ask : either) {
-            Optional<Answer> was = here.contains(ask) ? Optional.of(before.ask(ask)) : Optional.empty();
-            Optional<Answer> is = there.contains(ask) ? Optional.of(after.ask(ask)) : Optional.empty();
+            Optional<Answer> was = Optional.ofNullable(answersBefore.get(ask));
+            Optional<Answer> is = Optional.ofNullable(answersAfter.get(ask));
             if (!was.equals(is)) {
                 effects.add(new Effect(ask, was, is));
             }
         }
-        return new Ripple(RecordDiff.between(before.definition(), after.definition()), effects);
+        return new Ripple(RecordDiff.between(before, after), effects);
     }
 
     /** Whether nothing that is watched differs. */

@@ -79,9 +79,20 @@ public final class Loading {
             return new Outcome(Optional.empty(), problems, Access.READ_ONLY);
         }
         Definition definition = Definition.of(project.get(), records);
-        problems.addAll(ReferenceCheck.check(definition, unreadable));
-        problems.addAll(circles(definition));
+        problems.addAll(consistency(definition, unreadable));
         return new Outcome(Optional.of(definition), problems, access(project.get(), problems));
+    }
+
+    /**
+     * What is wrong between records that are each fine: references that lead nowhere, parts that are their own assemblies.
+     * O(fields).
+     *
+     * @param unreadable records whose files are there but could not be read
+     */
+    public static List<Problem> consistency(Definition definition, Set<RecordId> unreadable) {
+        List<Problem> problems = new ArrayList<>(ReferenceCheck.check(definition, unreadable));
+        problems.addAll(circles(definition));
+        return problems;
     }
 
     private static Access access(Project project, List<Problem> problems) {

@@ -115,6 +115,28 @@ public record ProjectFiles(
         return changes;
     }
 
+    /**
+     * Every file of the project as it would be if it said what a definition says; for saving it somewhere else.
+     *
+     * @param anew records to be written without regard to what their files held, because that is no record
+     */
+    public SortedMap<RecordPath, Content> contents(Definition next, Set<RecordId> anew) {
+        SortedMap<RecordPath, Content> contents = new TreeMap<>(files);
+        Definition now = definition.orElseThrow(() -> new IllegalStateException("project.json could not be read"));
+        for (Definition.Change change : Definition.changes(now, next)) {
+            if (change.after().isEmpty()) {
+                contents.remove(pathOf(change.id()));
+            } else if (!anew.contains(change.id())) {
+                Optional<Content> base = Optional.ofNullable(files.get(pathOf(change.id())));
+                contents.put(pathOf(change.id()), content(change.after().get(), base));
+            }
+        }
+        for (RecordId id : anew) {
+            next.get(id).ifPresent(record -> contents.put(pathOf(id), content(record, Optional.empty())));
+        }
+        return contents;
+    }
+
     /** Where a record lies. */
     public static RecordPath pathOf(RecordId id) {
         return new RecordPath(RecordKinds.of(id).orElseThrow().path(id));

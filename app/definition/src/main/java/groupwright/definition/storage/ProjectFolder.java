@@ -52,6 +52,40 @@ public final class ProjectFolder {
         }
     }
 
+    /**
+     * What tells its files' versions apart, without reading any of them; nothing where the folder cannot be looked at. Costs
+     * one listing of each record folder and one look at each file's size and time.
+     */
+    public Optional<FolderState> state() {
+        try {
+            long now = System.currentTimeMillis();
+            Place place = place();
+            return Optional.of(new FolderState(Listing.of(place.root(), recordFolders, disk), now));
+        } catch (IOException e) {
+            return Optional.empty(); // reading the project will say why
+        }
+    }
+
+    /** Whether a file is this version; an empty version means that there is to be no file. Reads the file. */
+    public boolean holds(RecordPath path, Optional<Sha256> version) {
+        try {
+            return new RecordReader(folder.toRealPath(), disk).read(path).is(version);
+        } catch (IOException e) {
+            return false; // the folder itself is gone
+        }
+    }
+
+    /**
+     * Copies what is in this folder and not yet in another: pictures, templates, files that are no records. Links and names
+     * that start with a point are left.
+     *
+     * @param records files that are not to be copied, because they are known and were saved or taken out
+     * @return what could not be copied
+     */
+    public List<Problem> copyOthersTo(Path other, Set<RecordPath> records) {
+        return OtherFiles.copy(folder, other, records);
+    }
+
     /** Opens a project for writing and finishes an edit whose writer was stopped. The caller closes the writer. */
     public Opening openForWriting() {
         return opening(this::noProject);

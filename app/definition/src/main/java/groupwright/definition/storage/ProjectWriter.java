@@ -31,7 +31,8 @@ public final class ProjectWriter implements AutoCloseable {
 
     /**
      * Saves an edit: after {@link Outcome.Committed} all of it survives a power cut, after anything else none of it is in
-     * the project, but for what {@link Outcome.Conflict} says of changes in the moment of saving. An interrupt that came before is put off; one that comes meanwhile may make it fail.
+     * the project, but for what {@link Outcome.Conflict} says of changes in the moment of saving. An interrupt that came
+     * before is put off; one that comes meanwhile may make it fail.
      *
      * @param changes one for each file concerned
      * @throws IllegalArgumentException if a file occurs twice or lies in no record folder
@@ -55,6 +56,11 @@ public final class ProjectWriter implements AutoCloseable {
     private Outcome checkedAndSaved(List<Change> changes) throws IOException {
         Optional<Outcome> refusal = unfinished().or(() -> new CommitCheck(root, disk).refusal(changes));
         return refusal.isPresent() ? refusal.get() : save(changes);
+    }
+
+    /** False once somebody deleted or moved the lock, or the whole folder: from then on nothing more is saved. */
+    public synchronized boolean isStillOurs() {
+        return lock.isHeld() && lock.isInPlace();
     }
 
     private void requireSound(Collection<Change> changes) {

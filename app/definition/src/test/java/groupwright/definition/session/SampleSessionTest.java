@@ -1,0 +1,64 @@
+package groupwright.definition.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import groupwright.definition.history.Ripple;
+import groupwright.definition.ledger.Ledger;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** How much of the sample project one edit asks again. */
+class SampleSessionTest {
+    @TempDir
+    private Path temp;
+
+    private static Path sample() {
+        Path here = Path.of("").toAbsolutePath();
+        while (!Files.isDirectory(here.resolve("samples/tarnbeck"))) {
+            here = here.getParent();
+        }
+        return here.resolve("samples/tarnbeck");
+    }
+
+    /**
+     * The sample holds 528 answers. The cogs of C-002 stand behind 15 figures that are watched through verdicts and claims:
+     * the cadence on five climbs, spin-out speed, largest step, phase mismatch, gear range, capacity margin, side travel,
+     * longest wait, step unevenness, lowest metres per turn and distinct gears, each with its band: 30 computations. Nine of
+     * them come out different for a requirement, which asks the verdict on its criterion and its worst verdict: 18 more.
+     * Three claims rest on them: 51 in all. Spin-out, largest step and others come out equal, and what stands on them is not
+     * asked again.
+     */
+    @Test
+    void oneCogAsksAgainOnlyWhatItTouches() throws IOException {
+        Path folder = temp.resolve("tarnbeck");
+        OpenProject.copy(sample(), folder);
+        try (OpenProject open = OpenProject.at(folder)) {
+            List<Integer> cogs = new ArrayList<>(List.of(10, 12, 14, 16, 18, 21, 25, 30, 35, 40, 45));
+            assertEquals(cogs, open.value("C-002.cogs"));
+            assertEquals(528, ((Ledger) open.session.view()).size());
+            cogs.set(10, 46);
+            Step edited = open.set("C-002.cogs", cogs);
+            assertTrue(edited.computations() <= 51, () -> edited.computations() + " computations");
+            assertEquals(
+                    List.of("verdict C-002 R-001", "verdict C-002 R-002"),
+                    edited.ripple().effects().stream()
+                            .map(effect -> effect.ask().toString())
+                            .limit(2)
+                            .toList());
+            Step undone = open.session.undo().orElseThrow();
+            assertTrue(undone.computations() <= 51, () -> undone.computations() + " computations");
+            assertEquals(
+                    edited.ripple().effects().stream()
+                            .map(Ripple.Effect::before)
+                            .toList(),
+                    undone.ripple().effects().stream().map(Ripple.Effect::after).toList());
+            open.assertSaved("undone");
+        }
+    }
+}
