@@ -17,6 +17,16 @@ enum Exit {
         this.code = code;
     }
 
+    /** What a code means; any other than ours is a break. */
+    static Exit of(int code) {
+        for (Exit exit : values()) {
+            if (exit.code == code) {
+                return exit;
+            }
+        }
+        return BROKEN;
+    }
+
     int code() {
         return code;
     }

@@ -6,7 +6,6 @@ import java.util.List;
 
 /** What was asked cannot be answered: the command line is wrong, or what it names cannot be read. */
 final class Refusal extends RuntimeException {
-    private static final long serialVersionUID = 1L;
 
     private final transient List<Problem> problems;
 

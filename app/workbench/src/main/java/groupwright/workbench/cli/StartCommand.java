@@ -11,7 +11,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** What the program does without a command: the documents of the sample, or of the project named. */
+/** What the program does without a command: the window, or where none can open the documents. */
 @Command(
         name = "groupwright",
         customSynopsis = "groupwright [FOLDER] or groupwright COMMAND …",
@@ -20,8 +20,8 @@ import picocli.CommandLine.Parameters;
         synopsisSubcommandLabel = "COMMAND",
         description = {
             "From what riders need to the definition of one bicycle groupset, with every number traceable.",
-            "Without a command: writes the documents of the sample project, or of the project in FOLDER, to the"
-                    + " folder documents."
+            "Without a command: opens the window on the project in FOLDER, on the one last worked on, or on the sample."
+                    + " Without a display: writes the documents of FOLDER or the sample to the folder documents."
         },
         footer = {
             "",
@@ -29,6 +29,9 @@ import picocli.CommandLine.Parameters;
                     + " claim no longer holds; 2 bad usage, or something could not be read; 3 internal error."
         })
 final class StartCommand implements Callable<Exit> {
+    /** The option that keeps the window closed. */
+    static final String NO_WINDOW = "--no-window";
+
     private final Surroundings surroundings;
 
     /** The version that the jar states. */
@@ -46,6 +49,9 @@ final class StartCommand implements Callable<Exit> {
     @Option(names = "--version", versionHelp = true, description = "Show the version.")
     private boolean version;
 
+    @Option(names = NO_WINDOW, description = "Write the documents and open no window.")
+    private boolean noWindow;
+
     @Parameters(arity = "0..1", paramLabel = "FOLDER", description = "The folder of a project.")
     private String folder;
 
@@ -55,6 +61,21 @@ final class StartCommand implements Callable<Exit> {
 
     @Override
     public Exit call() throws InterruptedException {
+        if (noWindow || options.isForMachine()) {
+            return documents();
+        }
+        WindowDoor.Outcome outcome =
+                surroundings.door().open(Optional.ofNullable(folder).map(surroundings::path));
+        if (outcome instanceof WindowDoor.NoDisplay none) {
+            surroundings.say("No window: " + none.why() + "; the documents are written instead.");
+            return documents();
+        } else if (outcome instanceof WindowDoor.WrittenElsewhere written) {
+            return Exit.of(written.exit());
+        }
+        return Exit.FINE;
+    }
+
+    private Exit documents() throws InterruptedException {
         Path project = folder == null ? sample() : surroundings.path(folder);
         DocumentsJob job = new DocumentsJob(
                 ProjectDocuments.names(), Optional.empty(), Locale.ENGLISH, surroundings.path("documents"));

@@ -14,8 +14,14 @@ import java.util.Optional;
  * @param err where messages go
  * @param folder where relative paths begin; empty means the folder the program was started in
  * @param program the jar that runs, if it is one
+ * @param door opens the window
  */
-public record Surroundings(PrintStream out, PrintStream err, Path folder, Optional<Path> program) {
+public record Surroundings(PrintStream out, PrintStream err, Path folder, Optional<Path> program, WindowDoor door) {
+    /** Without a window. */
+    Surroundings(PrintStream out, PrintStream err, Path folder, Optional<Path> program) {
+        this(out, err, folder, program, WindowDoor.NONE);
+    }
+
     /** Writes one answer; it ends with one line feed. */
     void answer(String text) {
         out.print(text.endsWith("\n") ? text : text + "\n");

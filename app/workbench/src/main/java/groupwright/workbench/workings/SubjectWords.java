@@ -12,6 +12,11 @@ import java.util.Map;
 public final class SubjectWords {
     private SubjectWords() {}
 
+    /** For example {@code G-002 All-day trail rider · climb steep-12}; the concept has its sign beside this. */
+    public static String besideConcept(Definition definition, Ask ask) {
+        return of(definition, ask).replaceFirst("^C-[0-9]+( · )?", "");
+    }
+
     /** For example {@code C-002 · G-002 All-day trail rider · climb steep-12}. */
     public static String of(Definition definition, Ask ask) {
         List<String> words = new ArrayList<>();

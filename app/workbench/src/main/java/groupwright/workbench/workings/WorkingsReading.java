@@ -97,7 +97,7 @@ public final class WorkingsReading {
         return new WorkingsSheet(
                 ask,
                 ask.figure().name(),
-                SubjectWords.of(view.definition(), ask),
+                SubjectWords.besideConcept(view.definition(), ask),
                 ask.subject().get(Scope.CONCEPT),
                 value(ask, workings.answer()),
                 standing(workings.answer()),
@@ -109,7 +109,7 @@ public final class WorkingsReading {
                 knowledge(workings, by),
                 ask.figure().source(),
                 ask.figure().leavesOut(),
-                others(ask),
+                workings.answer() instanceof Series ? List.of() : others(ask),
                 new Chain(view, words, before, targets).of(ask, by));
     }
 
@@ -132,7 +132,11 @@ public final class WorkingsReading {
 
     private List<Input> goesIn(Workings workings) {
         List<Input> found = new ArrayList<>();
+        boolean much = workings.inputs().size() > MOST_INPUTS / 2;
         for (Workings.FieldInput input : workings.inputs()) {
+            if (much && isStructure(input.value())) {
+                continue; // where a part belongs says little beside what it weighs
+            }
             boolean changed = before.field(input.address()).isPresent();
             if (!input.text().isEmpty() || changed) { // an empty field (not retired, no parent) says nothing
                 found.add(new Input(
@@ -165,6 +169,13 @@ public final class WorkingsReading {
                 "",
                 Changed.NO));
         return first;
+    }
+
+    private static boolean isStructure(Object value) {
+        return value instanceof RecordId
+                || value instanceof Optional<?> optional
+                        && optional.filter(WorkingsReading::isStructure).isPresent()
+                || value instanceof List<?> list && !list.isEmpty() && isStructure(list.get(0));
     }
 
     /** The field in words; for a climb or a criterion with its own id before it. */

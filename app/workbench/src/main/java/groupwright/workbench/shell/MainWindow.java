@@ -1,0 +1,235 @@
+package groupwright.workbench.shell;
+
+import groupwright.definition.problem.Problem;
+import groupwright.definition.session.Saving;
+import groupwright.workbench.components.EmptyPlace;
+import groupwright.workbench.components.Step;
+import groupwright.workbench.look.Look;
+import groupwright.workbench.look.Metric;
+import groupwright.workbench.look.Theme;
+import groupwright.workbench.look.Token;
+import groupwright.workbench.look.Words;
+import groupwright.workbench.start.Preferences;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.JFrame;
+import javax.swing.JPanel;
+import javax.swing.Timer;
+
+/** The window of the program: one project at a time, its menu, and what happens when it is closed. */
+final class MainWindow extends JFrame {
+    private static final int LOOK_OUTSIDE_MS = 2000;
+    private static final int FIRST_WIDTH = 1440;
+    private static final int FIRST_HEIGHT = 900;
+    private static final int LEAST_WIDTH = 800;
+    private static final int LEAST_HEIGHT = 560;
+
+    private final transient Runnable closed;
+    private final transient Keeper keeper;
+    private final transient Timer outside;
+    private transient Surrounding surrounding;
+    private transient Words words;
+    private transient Optional<Shell> shell = Optional.empty();
+
+    MainWindow(Surrounding surrounding, Runnable closed) {
+        this.surrounding = surrounding;
+        this.closed = closed;
+        this.words = Words.of(MainWindow.class, surrounding.locale());
+        this.keeper = new Keeper(surrounding.data());
+        this.outside = new Timer(
+                LOOK_OUTSIDE_MS, event -> shell.ifPresent(open -> open.desk().lookOutside()));
+        setName("window");
+        setTitle(words.text("program"));
+        setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
+        addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent event) {
+                leave();
+            }
+
+            @Override
+            public void windowActivated(WindowEvent event) {
+                shell.ifPresent(open -> open.desk().lookOutside());
+            }
+        });
+        setMinimumSize(new Dimension(Look.pixels(LEAST_WIDTH), Look.pixels(LEAST_HEIGHT)));
+        setJMenuBar(new Menu(this, words).bar());
+    }
+
+    /** Shows itself and opens a project, the one last worked on, or the sample. */
+    void start(Optional<Path> project) {
+        Rectangle screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
+        setSize(Math.min(Look.pixels(FIRST_WIDTH), screen.width), Math.min(Look.pixels(FIRST_HEIGHT), screen.height));
+        setLocationRelativeTo(null);
+        say(words.text("opening"));
+        setVisible(true);
+        Opener.start(this, surrounding, project);
+        outside.start();
+    }
+
+    private void say(String what) {
+        JPanel panel = new JPanel(new BorderLayout());
+        panel.setBackground(Token.SURFACE.colour());
+        panel.setBorder(BorderFactory.createEmptyBorder(
+                Metric.WIDE_GAP.px(), Metric.WIDE_GAP.px(), Metric.WIDE_GAP.px(), Metric.WIDE_GAP.px()));
+        panel.add(new EmptyPlace(what, "", Optional.empty(), Optional.empty()));
+        put(panel);
+    }
+
+    private void put(JPanel content) {
+        getContentPane().removeAll();
+        getContentPane().add(content);
+        getContentPane().revalidate();
+        getContentPane().repaint();
+    }
+
+    Surrounding surrounding() {
+        return surrounding;
+    }
+
+    Optional<Shell> shell() {
+        return shell;
+    }
+
+    /** A project was opened; the one before is closed. */
+    void opened(Opener.Opened opened) {
+        shell.ifPresent(old -> old.desk().close(old::end));
+        Shell next = new Shell(opened.thread(), opened.project(), surrounding.locale(), new Hosting(), Places::all);
+        shell = Optional.of(next);
+        put(next.content());
+        prefer(surrounding.preferences().of(opened.project().standing().folder()));
+    }
+
+    /** A project could not be opened; the one before stays. */
+    void notOpened(Path folder, Problem problem) {
+        if (shell.isPresent()) {
+            shell.get().tell(problem);
+            return;
+        }
+        JPanel panel = new JPanel(new BorderLayout());
+        panel.setBackground(Token.SURFACE.colour());
+        panel.setBorder(BorderFactory.createEmptyBorder(
+                Metric.WIDE_GAP.px(), Metric.WIDE_GAP.px(), Metric.WIDE_GAP.px(), Metric.WIDE_GAP.px()));
+        panel.add(new EmptyPlace(
+                words.text("notOpened", folder.toString()),
+                problem.sentence(),
+                Optional.of(new Step(words.text("menu.open"), this::chooseProject)),
+                Optional.of(new Step(words.text("menu.sample"), this::openSample))));
+        panel.setName("notOpened");
+        put(panel);
+    }
+
+    /** Something was saved or made that the foot of the window can tell. */
+    void tell(String sentence) {
+        shell.ifPresent(open -> open.ripple().say(sentence));
+    }
+
+    private final class Hosting implements Shell.Host {
+        @Override
+        public void saveElsewhere() {
+            MainWindow.this.saveElsewhere();
+        }
+
+        @Override
+        public void titled(String title) {
+            setTitle(title);
+        }
+    }
+
+    // What the menu does
+
+    void newProject() {
+        new NewProjectDialog(this, words).ask().ifPresent(wanted -> Opener.startNew(this, wanted));
+    }
+
+    void chooseProject() {
+        Folders.choose(this, words.text("open.title"), words.text("open.button"))
+                .ifPresent(folder -> Opener.open(this, folder));
+    }
+
+    void openSample() {
+        Opener.openSample(this, surrounding);
+    }
+
+    void freshSample() {
+        shell.ifPresentOrElse(
+                open -> open.desk().close(() -> {
+                    open.end();
+                    shell = Optional.empty();
+                    Opener.freshSample(this, surrounding);
+                }),
+                () -> Opener.freshSample(this, surrounding));
+    }
+
+    void saveElsewhere() {
+        shell.ifPresent(open -> Folders.choose(this, words.text("save.title"), words.text("save.button"))
+                .ifPresent(folder -> open.desk().saveElsewhere(folder)));
+    }
+
+    void theme(Theme theme) {
+        prefer(surrounding.preferences().with(theme == Theme.DARK ? Preferences.Dark.YES : Preferences.Dark.NO));
+        look();
+    }
+
+    void scale(int pct) {
+        prefer(surrounding.preferences().scaled(pct));
+        look();
+    }
+
+    private void look() {
+        Preferences chosen = surrounding.preferences();
+        Look.setUp(chosen.dark() == Preferences.Dark.YES ? Theme.DARK : Theme.LIGHT, chosen.scalePct() / 100.0);
+        reopen(); // parts keep lengths of the scale they were made at
+    }
+
+    /** Shows numbers and words in another language. */
+    void language(String tag) {
+        prefer(surrounding.preferences().in(tag));
+        surrounding = surrounding.in(tag);
+        words = Words.of(MainWindow.class, surrounding.locale());
+        setJMenuBar(new Menu(this, words).bar());
+        reopen();
+    }
+
+    private void reopen() {
+        shell.ifPresent(open -> open.desk().close(() -> {
+            open.end();
+            shell = Optional.empty();
+            Opener.open(this, open.standing().folder());
+        }));
+    }
+
+    private void prefer(Preferences preferences) {
+        surrounding = surrounding.with(preferences);
+        keeper.keep(preferences);
+    }
+
+    /** Closes the window; asks first where something is only in memory. */
+    void leave() {
+        boolean unsaved = shell.filter(open -> open.standing().saving() instanceof Saving.Unsaved)
+                .isPresent();
+        if (unsaved && !new LeaveQuestion(this, words).isLeaving()) {
+            return;
+        }
+        outside.stop();
+        shell.ifPresentOrElse(
+                open -> open.desk().close(() -> {
+                    open.end();
+                    gone();
+                }),
+                this::gone);
+    }
+
+    private void gone() {
+        keeper.end();
+        dispose();
+        closed.run();
+    }
+}
