@@ -149,7 +149,7 @@ class PaintersTest {
         assertTrue(rest.area(Token.WASH) < 40, "only edges of letters come near it");
         Shot changed = chip(chip.changed());
         assertTrue(changed.area(Token.CHANGED) > 400);
-        assertTrue(changed.area(Token.INK, 0, 20, 56, 26) > 100, "the doubled line");
+        assertTrue(changed.area(Token.INK, 0, 20, 56, 26) > 60, "the doubled line");
         Shot selected = chip(chip.at(Chip.Line.SELECTED));
         assertTrue(selected.area(Token.WASH) > 400);
         assertEquals(2 * 56, selected.area(Token.ACCENT), 30);
