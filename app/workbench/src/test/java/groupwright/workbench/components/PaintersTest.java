@@ -167,8 +167,8 @@ class PaintersTest {
         Chip chip = Chip.of("8", "rpm", "8 rpm", "8 rpm");
         Shot shot = Shot.of(ChipPainter.IN_COLUMN, chip, 120, 28);
         double end = 120 - 36;
-        assertTrue(shot.area(Token.INK, end - 9, 0, end, 28) > 5);
-        assertEquals(0, shot.area(Token.INK, 0, 0, end - 9, 28));
+        assertTrue(shot.area(Token.RAISED, end - 9, 0, end, 28) < 9 * 28 - 20, "the number");
+        assertEquals((end - 9) * 28, shot.area(Token.RAISED, 0, 0, end - 9, 28), 20, "nothing before it");
         assertTrue(shot.area(Token.RAISED, end, 0, 120, 28) < 36 * 28 - 30, "the unit");
         Chip degrees = Chip.of("8", "°", "8 degrees", "8°");
         double without = ChipPainter.ALONE.extent(degrees).width();
