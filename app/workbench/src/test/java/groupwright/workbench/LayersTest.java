@@ -1,5 +1,8 @@
 package groupwright.workbench;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
@@ -129,6 +132,24 @@ class LayersTest {
             .dependOnClassesThat()
             .resideInAnyPackage("javax.swing..", "java.awt..", "com.formdev..")
             .because("a project must open, and a command run, where there is no display");
+
+    @ArchTest
+    static final ArchRule theLookKnowsNoOtherPackageOfTheWindow = noClasses()
+            .that()
+            .resideInAPackage("groupwright.workbench.look..")
+            .should()
+            .dependOnClassesThat(resideInAPackage("groupwright.workbench..")
+                    .and(resideOutsideOfPackage("groupwright.workbench.look..")))
+            .because("everything in the window is painted with it");
+
+    @ArchTest
+    static final ArchRule componentsKnowOnlyTheLook = noClasses()
+            .that()
+            .resideInAPackage("groupwright.workbench.components..")
+            .should()
+            .dependOnClassesThat(resideInAPackage("groupwright.workbench..")
+                    .and(resideOutsideOfPackages("groupwright.workbench.look..", "groupwright.workbench.components..")))
+            .because("a component shows a value, whichever place it stands in");
 
     @ArchTest
     static final ArchRule nobodyPrintsPastTheSurroundings = noClasses()

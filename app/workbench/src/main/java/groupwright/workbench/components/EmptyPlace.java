@@ -10,6 +10,7 @@ import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.BoxLayout;
 import javax.swing.JPanel;
+import javax.swing.border.Border;
 
 /** Stands, top left, where there is nothing yet: what is not there, why it matters here, and what to do. */
 public final class EmptyPlace extends JPanel {
@@ -29,9 +30,11 @@ public final class EmptyPlace extends JPanel {
         lines.setLayout(new BoxLayout(lines, BoxLayout.PAGE_AXIS));
         Prose head = new Prose(what, Type.HEADING, Weight.STRONG, Token.INK);
         head.setAlignmentX(LEFT_ALIGNMENT);
+        head.setBorder(indent());
         lines.add(head);
         Prose reason = new Prose(why, Type.TABLE, Token.MUTED);
         reason.setAlignmentX(LEFT_ALIGNMENT);
+        reason.setBorder(indent());
         lines.add(reason);
         if (best.isPresent() || other.isPresent()) {
             lines.add(buttons(best, other));
@@ -39,6 +42,11 @@ public final class EmptyPlace extends JPanel {
         add(lines, BorderLayout.NORTH);
         getAccessibleContext().setAccessibleName(what);
         getAccessibleContext().setAccessibleDescription(why);
+    }
+
+    /** Level with the buttons, which leave room for their focus ring. */
+    private static Border indent() {
+        return BorderFactory.createEmptyBorder(0, FocusBorder.room(), 0, 0);
     }
 
     private static JPanel buttons(Optional<Step> best, Optional<Step> other) {

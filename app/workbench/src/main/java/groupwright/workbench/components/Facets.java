@@ -7,7 +7,9 @@ import java.util.Objects;
 import java.util.function.IntConsumer;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
+import javax.swing.BorderFactory;
 import javax.swing.JPanel;
+import javax.swing.border.Border;
 
 /** Words with counts over a list; the active one is underlined. Left and Right, Home and End go from one to the next. */
 public final class Facets extends JPanel {
@@ -21,7 +23,7 @@ public final class Facets extends JPanel {
      * @param chosen is told which one, from 0, when another is chosen
      */
     public Facets(List<Facet> facets, int active, IntConsumer chosen) {
-        super(new FlowLayout(FlowLayout.LEADING, Metric.GAP.px(), 0));
+        super(new FlowLayout(FlowLayout.LEADING, 0, 0));
         this.chosen = Objects.requireNonNull(chosen, "chosen");
         setOpaque(false);
         show(facets, active);
@@ -77,6 +79,8 @@ public final class Facets extends JPanel {
     private FacetTab tab(int index) {
         FacetTab tab =
                 new FacetTab(new FacetTab.Shown(facets.get(index), standing(index), getLocale()), () -> choose(index));
+        Border apart = BorderFactory.createEmptyBorder(0, 0, 0, Metric.GAP.px());
+        tab.setBorder(BorderFactory.createCompoundBorder(apart, tab.getBorder()));
         Press.bind(tab, "LEFT", "left", () -> choose(Math.max(0, active - 1)));
         Press.bind(tab, "RIGHT", "right", () -> choose(Math.min(facets.size() - 1, active + 1)));
         Press.bind(tab, "HOME", "first", () -> choose(0));

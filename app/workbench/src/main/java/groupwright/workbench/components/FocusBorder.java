@@ -15,9 +15,14 @@ public final class FocusBorder extends AbstractBorder {
     /** Between ring and content. */
     private static final int AIR = 1;
 
+    /** What the ring takes at each side, in pixels of a component; texts above a link are indented by it. */
+    static int room() {
+        return Look.pixels(THICKNESS + AIR);
+    }
+
     @Override
     public Insets getBorderInsets(Component component, Insets insets) {
-        int room = Look.pixels(THICKNESS + AIR);
+        int room = room();
         insets.set(room, room, room, room);
         return insets;
     }

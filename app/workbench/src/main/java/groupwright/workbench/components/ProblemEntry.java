@@ -40,9 +40,9 @@ public final class ProblemEntry extends JPanel {
         JPanel texts = new JPanel();
         texts.setOpaque(false);
         texts.setLayout(new BoxLayout(texts, BoxLayout.PAGE_AXIS));
-        texts.add(atStart(new Prose(sentence, Type.BODY, Weight.STRONG, Token.INK)));
+        texts.add(indented(new Prose(sentence, Type.BODY, Weight.STRONG, Token.INK)));
         if (!where.isEmpty()) {
-            texts.add(atStart(new Prose(where, Type.SECONDARY, Token.MUTED)));
+            texts.add(indented(new Prose(where, Type.SECONDARY, Token.MUTED)));
         }
         if (!ways.isEmpty()) {
             texts.add(atStart(links(ways)));
@@ -55,6 +55,12 @@ public final class ProblemEntry extends JPanel {
     private static JComponent atStart(JComponent component) {
         component.setAlignmentX(LEFT_ALIGNMENT);
         return component;
+    }
+
+    /** Level with the links, which leave room for their focus ring. */
+    private static JComponent indented(Prose prose) {
+        prose.setBorder(BorderFactory.createEmptyBorder(0, FocusBorder.room(), 0, 0));
+        return atStart(prose);
     }
 
     private static JComponent links(List<Step> ways) {

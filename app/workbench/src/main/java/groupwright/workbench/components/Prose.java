@@ -5,8 +5,10 @@ import groupwright.workbench.look.Token;
 import groupwright.workbench.look.Type;
 import groupwright.workbench.look.Weight;
 import java.awt.Dimension;
+import java.awt.Insets;
 import java.util.Objects;
 import javax.swing.JTextArea;
+import javax.swing.text.View;
 
 /** A text of one or more sentences that is broken into lines as the room asks. It can be read, not edited. */
 public final class Prose extends JTextArea {
@@ -62,6 +64,19 @@ public final class Prose extends JTextArea {
         if (wider) {
             revalidate();
         }
+    }
+
+    /** As high as its lines at the width it has; Swing's own answer fails while it is lower than its border. */
+    @Override
+    public Dimension getPreferredSize() {
+        if (isPreferredSizeSet()) {
+            return super.getPreferredSize();
+        }
+        Insets insets = getInsets();
+        View lines = getUI().getRootView(this);
+        lines.setSize(Math.max(1, getWidth() - insets.left - insets.right), Short.MAX_VALUE);
+        int height = (int) Math.ceil(lines.getPreferredSpan(View.Y_AXIS));
+        return new Dimension(getWidth(), height + insets.top + insets.bottom);
     }
 
     /** It can always be made narrower. */

@@ -5,9 +5,11 @@ import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import com.formdev.flatlaf.util.UIScale;
 import groupwright.documents.charts.Lettering;
 import groupwright.documents.charts.ScreenLettering;
+import java.awt.Font;
 import java.util.Map;
 import java.util.Objects;
 import javax.swing.UIManager;
+import javax.swing.plaf.FontUIResource;
 
 /** The look of all windows. What is set lives in {@link UIManager}, nothing in here. */
 public final class Look {
@@ -16,6 +18,7 @@ public final class Look {
 
     public static final double MOST_SCALE = 2.0;
 
+    private static final String DEFAULT_FONT = "defaultFont";
     private static final String LETTERING = "Gw.lettering";
     /** FlatLaf reads it whenever a look is set up. */
     private static final String SCALE_PROPERTY = "flatlaf.uiScale";
@@ -48,9 +51,13 @@ public final class Look {
         FlatLaf.setGlobalExtraDefaults(
                 contrast == Contrast.HIGH ? Map.of(Token.HAIRLINE.key(), "$" + Token.EDGE.key()) : Map.of());
         System.setProperty(SCALE_PROPERTY, Double.toString(scale));
+        UIManager.put(DEFAULT_FONT, null);
         if (!FlatLaf.setup(theme.laf())) {
             throw new IllegalStateException("Java refused the look " + theme);
         }
+        // Else text would also follow the size of the system's font, and lengths would not.
+        Font chosen = UIManager.getFont(DEFAULT_FONT);
+        UIManager.put(DEFAULT_FONT, new FontUIResource(chosen.deriveFont((float) (Type.BODY.size() * scale))));
         if (UIManager.get(LETTERING) == null) {
             UIManager.put(LETTERING, new ScreenLettering());
         }
