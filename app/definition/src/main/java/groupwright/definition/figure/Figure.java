@@ -130,6 +130,15 @@ public final class Figure {
         return String.join(" and ", words);
     }
 
+    /**
+     * Holds parameters against what the figure takes.
+     *
+     * @throws Invalid for the first that is unknown, missing or out of its limits
+     */
+    public void check(Settings given) {
+        fillIn(given);
+    }
+
     Settings filledIn(Settings given) {
         Settings known = filled.get(given);
         if (known != null) {
