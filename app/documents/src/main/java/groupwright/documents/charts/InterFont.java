@@ -28,6 +28,16 @@ public enum InterFont {
      * @throws IllegalStateException if Java cannot use the file; on Linux it needs some font of the system for that
      */
     public Font read() {
+        return read(resource);
+    }
+
+    /**
+     * Any font file that comes with the program.
+     *
+     * @param resource where it is on the class path
+     * @throws IllegalStateException as for {@link #read()}
+     */
+    public static Font read(String resource) {
         try (InputStream stream = InterFont.class.getResourceAsStream(resource)) {
             if (stream == null) {
                 throw new IllegalStateException("the font " + resource + " is not on the class path");

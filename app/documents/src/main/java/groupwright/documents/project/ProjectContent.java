@@ -18,6 +18,8 @@ import groupwright.documents.labels.Labels;
 import groupwright.documents.numbers.AnswerText;
 import groupwright.documents.numbers.Reader;
 import groupwright.documents.numbers.TargetText;
+import groupwright.documents.trace.Trace;
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -56,6 +58,13 @@ public final class ProjectContent implements Content {
 
     private Optional<Concept> lead() {
         return sheet.assessment().lead().flatMap(id -> view.definition().get(id, Concept.class));
+    }
+
+    /** The questions of a trace all of whose entries came from here; entry {@code n} is at {@code n - 1}. */
+    List<Ask> asks(Trace trace) {
+        return trace.entries().stream()
+                .map(numbered -> sheet.traces().ask(numbered.entry()))
+                .toList();
     }
 
     @Override

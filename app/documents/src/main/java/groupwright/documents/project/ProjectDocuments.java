@@ -2,49 +2,51 @@ package groupwright.documents.project;
 
 import groupwright.definition.ledger.View;
 import groupwright.definition.project.ProjectFiles;
-import groupwright.definition.record.Concept;
-import groupwright.definition.record.Project;
-import groupwright.documents.labels.Labels;
 import groupwright.documents.markdown.MarkdownRenderer;
 import groupwright.documents.numbers.Reader;
-import groupwright.documents.pdf.PdfRenderer;
-import groupwright.documents.pdf.RenderedPdf;
-import groupwright.documents.template.DocumentBuilder;
-import groupwright.documents.template.Expansion;
-import groupwright.documents.template.Problem;
-import groupwright.documents.template.Template;
+import groupwright.documents.pages.FontShelf;
+import groupwright.documents.pages.PaintedDocument;
+import groupwright.documents.pages.PdfRenderer;
+import groupwright.documents.pages.RenderedPdf;
 import groupwright.documents.tree.DocumentTree;
-import groupwright.documents.tree.Issue;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * Writes the documents of a project, each as Markdown and PDF, from its template. All are made before the first is written,
- * so that a broken template leaves no half set behind.
+ * The documents of a project: written as Markdown and PDF, shown as they will print, or read for their numbers, each from
+ * its template. All are made before the first is written, so that a broken template leaves no half set behind. The view
+ * is asked on the caller's thread; of the file system only templates are read.
  */
 public final class ProjectDocuments {
-    private static final int SHOWN_HASH_DIGITS = 16;
-
-    private final View view;
-    private final ProjectFiles project;
-    private final TemplateShelf shelf;
-    private final Reader reader;
+    private final Drafting drafting;
+    private final FontShelf fonts;
 
     /**
-     * Documents about one state of a project.
+     * Documents about one state of a project, with fonts of their own.
      *
      * @param view answers about the same definition the project's files hold
      * @param folder the project's folder; templates in its folder {@code templates} go before our own
      */
     public ProjectDocuments(View view, ProjectFiles project, Path folder, Reader reader) {
-        this.view = view;
-        this.project = project;
-        this.shelf = new TemplateShelf(folder);
-        this.reader = reader;
+        this(view, project, folder, reader, new FontShelf());
+    }
+
+    /**
+     * Documents about one state of a project.
+     *
+     * @param fonts kept from state to state, since reading them takes longer than laying out a document
+     */
+    public ProjectDocuments(View view, ProjectFiles project, Path folder, Reader reader, FontShelf fonts) {
+        this.drafting = new Drafting(view, project, new TemplateShelf(folder), reader);
+        this.fonts = fonts;
     }
 
     /** The documents there are, by the names they are asked for. */
@@ -68,20 +70,22 @@ public final class ProjectDocuments {
     }
 
     /** A document ready to be written. */
-    record Made(String name, String markdown, byte[] pdf) {}
+    record Made(String name, Map<Format, byte[]> files) {}
 
     /**
-     * Writes documents.
+     * Writes documents in every format.
      *
      * @param names which, each of {@link #names()}
      * @param date the date they carry; the project's own where nothing is said
      * @param out the folder to write to; it is made if need be
      */
     public Outcome write(List<String> names, Optional<LocalDate> date, Path out) {
-        List<String> problems = new ArrayList<>();
-        List<String> warnings = new ArrayList<>();
-        List<Made> made = new ArrayList<>();
-        Optional<LocalDate> day = date.or(() -> settings().date());
+        return write(names, date, out, EnumSet.allOf(Format.class));
+    }
+
+    /** Writes documents as above, in some formats only; files of other formats stay as they are. */
+    public Outcome write(List<String> names, Optional<LocalDate> date, Path out, Set<Format> formats) {
+        Optional<LocalDate> day = drafting.day(date);
         if (day.isEmpty()) {
             return new Outcome(
                     List.of(),
@@ -89,57 +93,67 @@ public final class ProjectDocuments {
                             "project.json: project, date: is missing, and documents carry a date; add it or give --date."),
                     List.of());
         }
-        PdfRenderer pdf = new PdfRenderer();
+        List<String> problems = new ArrayList<>();
+        List<String> warnings = new ArrayList<>();
+        List<Made> made = new ArrayList<>();
         for (String name : names) {
-            TemplateShelf.Found found = shelf.find(name);
-            if (found.template().isEmpty()) {
-                problems.add(found.problem());
-                continue;
-            }
-            Expansion expansion = build(found.template().get(), name, day.get());
-            if (expansion instanceof Expansion.Refused refused) {
-                refused.problems().stream().map(Problem::sentence).forEach(problems::add);
-            } else if (expansion instanceof Expansion.Complete complete) {
-                RenderedPdf rendered = pdf.render(complete.document());
-                rendered.warnings().forEach(warning -> warnings.add(name + ": " + warning));
-                made.add(new Made(name, markdown(complete.document()), rendered.bytes()));
+            Draft draft = drafting.draft(name, day.get());
+            if (draft instanceof Draft.Refused refused) {
+                refused.obstacles().stream().map(Obstacle::sentence).forEach(problems::add);
+            } else if (draft instanceof Draft.Filled filled) {
+                made.add(new Made(name, files(name, filled.tree(), formats, warnings)));
             }
         }
         return problems.isEmpty() ? new Writing(out).write(made, warnings) : new Outcome(List.of(), problems, warnings);
     }
 
-    private static String markdown(DocumentTree document) {
-        return new MarkdownRenderer().render(document);
+    private Map<Format, byte[]> files(String name, DocumentTree document, Set<Format> formats, List<String> warnings) {
+        Map<Format, byte[]> files = new EnumMap<>(Format.class);
+        if (formats.contains(Format.MARKDOWN)) {
+            files.put(Format.MARKDOWN, new MarkdownRenderer().render(document).getBytes(StandardCharsets.UTF_8));
+        }
+        if (formats.contains(Format.PDF)) {
+            RenderedPdf rendered = new PdfRenderer(fonts).render(document);
+            rendered.warnings().forEach(warning -> warnings.add(name + ": " + warning));
+            files.put(Format.PDF, rendered.bytes());
+        }
+        return files;
     }
 
-    private Expansion build(Template template, String name, LocalDate day) {
-        return new DocumentBuilder().build(template, new ProjectContent(view, reader), issue(name, day));
+    /**
+     * A document as it will print. Its pages are those of the PDF that {@link #write} would write now. Cost: filling the
+     * template asks for the workings of every number in it; laying out grows with the text.
+     *
+     * @param name one of {@link #names()}
+     * @param date the date it carries; the project's own where nothing is said
+     */
+    public Preview preview(String name, Optional<LocalDate> date) {
+        Draft draft = draft(name, date);
+        return draft instanceof Draft.Filled filled
+                ? new Preview.Ready(PaintedDocument.of(filled.tree(), fonts), filled.asks())
+                : new Preview.Refused(((Draft.Refused) draft).obstacles());
     }
 
-    private Project settings() {
-        return view.definition().project();
+    /**
+     * The numbers of a document, for telling how many of them changed. Cost: that of filling the template, which asks for
+     * the workings of every number in it; no page is laid out.
+     *
+     * @param name one of {@link #names()}
+     */
+    public Numbers numbers(String name) {
+        Draft draft = drafting.draft(name, LocalDate.EPOCH); // no number depends on the date
+        return draft instanceof Draft.Filled filled
+                ? new Numbers.Read(filled.tree().trace(), filled.asks())
+                : new Numbers.Refused(((Draft.Refused) draft).obstacles());
     }
 
-    private Issue issue(String name, LocalDate day) {
-        Labels labels = Labels.of(reader.locale());
-        String lead = settings()
-                .leadConcept()
-                .flatMap(id -> view.definition().get(id, Concept.class))
-                .map(concept -> concept.id() + " " + concept.title())
-                .orElse("");
-        return new Issue(
-                labels.text("document." + name),
-                settings().name(),
-                settings().company(),
-                lead,
-                labels.text("document.draft"),
-                day,
-                reader.day(day),
-                project.contentHash().hex().substring(0, SHOWN_HASH_DIGITS),
-                reader.locale());
-    }
-
-    static byte[] utf8(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
+    private Draft draft(String name, Optional<LocalDate> date) {
+        return drafting.day(date)
+                .map(day -> drafting.draft(name, day))
+                .orElseGet(
+                        () -> new Draft.Refused(
+                                List.of(
+                                        Obstacle.of(
+                                                "project.json: project, date: is missing, and documents carry a date; add the project's date."))));
     }
 }

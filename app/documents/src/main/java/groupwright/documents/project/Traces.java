@@ -39,6 +39,7 @@ final class Traces {
     private final InputText inputText;
     private final Labels labels;
     private final Map<Ask, TraceEntry> entries = new HashMap<>(); // looked up only, never iterated
+    private final Map<String, Ask> asks = new HashMap<>(); // looked up only, never iterated
     private final Map<Asked, Set<String>> askedBy = new HashMap<>(); // looked up only, never iterated
 
     /** What a criterion asks, before it is known of whom. */
@@ -64,8 +65,14 @@ final class Traces {
         if (known == null) { // not computeIfAbsent: entries contain entries
             known = make(view.explain(ask));
             entries.put(ask, known);
+            asks.put(known.id(), ask);
         }
         return known;
+    }
+
+    /** The question of an entry made here. */
+    Ask ask(TraceEntry entry) {
+        return asks.get(entry.id());
     }
 
     private TraceEntry make(Workings workings) {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** Puts finished documents into a folder; each file is replaced whole or not at all. */
 final class Writing {
@@ -22,8 +23,9 @@ final class Writing {
         try {
             Files.createDirectories(out);
             for (Made document : made) {
-                written.add(put(document.name() + ".md", ProjectDocuments.utf8(document.markdown())));
-                written.add(put(document.name() + ".pdf", document.pdf()));
+                for (Map.Entry<Format, byte[]> file : document.files().entrySet()) { // Markdown first, as declared
+                    written.add(put(document.name() + file.getKey().ending(), file.getValue()));
+                }
             }
             return new Outcome(written, List.of(), warnings);
         } catch (IOException refused) {

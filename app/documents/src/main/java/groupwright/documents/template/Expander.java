@@ -15,6 +15,7 @@ import java.util.SortedSet;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.Document;
 import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.Heading;
 import org.commonmark.node.Node;
 import org.commonmark.node.Paragraph;
 import org.commonmark.node.Text;
@@ -61,6 +62,7 @@ final class Expander {
         if (shape.tooDeep().isPresent() || !affords(shape.blocks(), root, origin)) {
             return root;
         }
+        List<Heading> headings = TemplateNodes.headings(root); // before headings of repeated sections come in
         for (Node node : TemplateNodes.of(root)) { // in document order: numbers are registered as they are met
             if (node instanceof Placeholder placeholder) {
                 fill(placeholder, content, origin);
@@ -70,6 +72,7 @@ final class Expander {
                 Restrictions.check(node).ifPresent(wrong -> report(Problem.Kind.NOT_ALLOWED, node, origin, wrong));
             }
         }
+        headings.forEach(origin::settle);
         TemplateNodes.joinTexts(root);
         return root;
     }

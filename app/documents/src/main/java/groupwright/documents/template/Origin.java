@@ -1,28 +1,33 @@
 package groupwright.documents.template;
 
 import java.util.List;
+import org.commonmark.node.Heading;
 import org.commonmark.node.Node;
 import org.commonmark.node.SourceSpan;
 
 /** Where a piece of parsed Markdown lies in the template: the whole of it, or the body of a fenced block. */
 final class Origin {
-    /** Spans of the lines in the template; empty for the template itself, which starts where it starts. */
-    private final List<SourceSpan> lines;
+    /** Line of the template, from 0, where the piece starts. */
+    private final int firstLine;
 
-    private Origin(List<SourceSpan> lines) {
-        this.lines = lines;
+    /** Where lines of the piece start in the template; lines that are blank there have no span. */
+    private final List<SourceSpan> spans;
+
+    private Origin(int firstLine, List<SourceSpan> spans) {
+        this.firstLine = firstLine;
+        this.spans = spans;
     }
 
     static Origin ofTemplate() {
-        return new Origin(List.of());
+        return new Origin(0, List.of());
     }
 
     /** The place of a fenced block's body, which begins on the line after its fence. */
     Origin ofBody(Node fence) {
-        List<SourceSpan> spans = fence.getSourceSpans().stream()
+        List<SourceSpan> inTemplate = fence.getSourceSpans().stream()
                 .map(span -> SourceSpan.of(lineOf(span), columnOf(span), span.getLength()))
                 .toList();
-        return new Origin(spans.subList(Math.min(1, spans.size()), spans.size()));
+        return new Origin(inTemplate.get(0).getLineIndex() + 1, inTemplate);
     }
 
     /** Line of a node, from 1. */
@@ -35,6 +40,12 @@ final class Origin {
         return first(node) == null ? 1 : columnOf(first(node)) + 1;
     }
 
+    /** Gives a heading the place in the template that it was found at, so that it can be told once it has moved. */
+    void settle(Heading heading) {
+        SourceSpan first = heading.getSourceSpans().get(0);
+        heading.setSourceSpans(List.of(SourceSpan.of(lineOf(first), columnOf(first), first.getLength())));
+    }
+
     private static SourceSpan first(Node node) {
         Node nearest = node;
         while (nearest != null && nearest.getSourceSpans().isEmpty()) {
@@ -44,14 +55,15 @@ final class Origin {
     }
 
     private int lineOf(SourceSpan span) {
-        return lines.isEmpty() ? span.getLineIndex() : lineSpan(span).getLineIndex();
+        return firstLine + span.getLineIndex();
     }
 
     private int columnOf(SourceSpan span) {
-        return span.getColumnIndex() + (lines.isEmpty() ? 0 : lineSpan(span).getColumnIndex());
-    }
-
-    private SourceSpan lineSpan(SourceSpan span) {
-        return lines.get(Math.min(span.getLineIndex(), lines.size() - 1));
+        int indent = spans.stream()
+                .filter(line -> line.getLineIndex() == lineOf(span))
+                .mapToInt(SourceSpan::getColumnIndex)
+                .findFirst()
+                .orElse(0);
+        return indent + span.getColumnIndex();
     }
 }

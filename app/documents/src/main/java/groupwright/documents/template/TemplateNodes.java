@@ -5,6 +5,7 @@ import java.util.List;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.CustomNode;
 import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.Heading;
 import org.commonmark.node.HtmlBlock;
 import org.commonmark.node.HtmlInline;
 import org.commonmark.node.Image;
@@ -58,6 +59,18 @@ final class TemplateNodes {
             @Override
             public void visit(LinkReferenceDefinition node) {
                 found.add(node);
+            }
+        });
+        return found;
+    }
+
+    /** All headings. */
+    static List<Heading> headings(Node root) {
+        List<Heading> found = new ArrayList<>();
+        root.accept(new AbstractVisitor() {
+            @Override
+            public void visit(Heading heading) {
+                found.add(heading);
             }
         });
         return found;

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import groupwright.documents.charts.SampleCharts;
 import groupwright.documents.content.BlockAnswer;
 import groupwright.documents.markdown.MarkdownRenderer;
-import groupwright.documents.pdf.PdfRenderer;
+import groupwright.documents.pages.PdfRenderer;
 import groupwright.documents.tree.DocumentTree;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

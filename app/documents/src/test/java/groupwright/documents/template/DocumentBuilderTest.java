@@ -69,6 +69,13 @@ class DocumentBuilderTest {
     }
 
     @Test
+    void blankLinesInARepeatedSectionAreCounted() {
+        assertEquals(
+                List.of("brief.md:5:1: nothing is called \"idd\"; did you mean \"id\"?"),
+                sentences("```needs\n\ntext\n\n{{ idd }}\n```\n"));
+    }
+
+    @Test
     void problemsInARepeatedSectionPointIntoTheTemplateAndAreSaidOnce() {
         String template = """
                 - item

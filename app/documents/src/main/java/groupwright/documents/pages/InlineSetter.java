@@ -1,0 +1,134 @@
+package groupwright.documents.pages;
+
+import groupwright.documents.tree.CriterionBar;
+import groupwright.documents.tree.LiveNumber;
+import groupwright.documents.tree.VerdictMark;
+import java.util.ArrayList;
+import java.util.List;
+import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.Code;
+import org.commonmark.node.CustomNode;
+import org.commonmark.node.Emphasis;
+import org.commonmark.node.HardLineBreak;
+import org.commonmark.node.Link;
+import org.commonmark.node.Node;
+import org.commonmark.node.SoftLineBreak;
+import org.commonmark.node.StrongEmphasis;
+import org.commonmark.node.Text;
+
+/** Turns the children of a block into pieces. */
+final class InlineSetter {
+    private final Typesetter typesetter;
+
+    InlineSetter(Typesetter typesetter) {
+        this.typesetter = typesetter;
+    }
+
+    /** Pieces of a block's children. */
+    List<Piece> pieces(Node parent, Style style, Piece.Number.Line numberLine) {
+        Walk walk = new Walk(style, numberLine);
+        for (Node child = parent.getFirstChild(); child != null; child = child.getNext()) {
+            child.accept(walk);
+        }
+        return walk.pieces;
+    }
+
+    /** Pieces of plain text. */
+    List<Piece> pieces(String text, Style style) {
+        List<Piece> pieces = new ArrayList<>();
+        addText(pieces, text, style);
+        return pieces;
+    }
+
+    private void addText(List<Piece> pieces, String text, Style style) {
+        int start = 0;
+        for (int i = 0; i <= text.length(); i++) {
+            if (i == text.length() || text.charAt(i) == ' ') {
+                typesetter.set(text.substring(start, i), style).forEach(run -> pieces.add(new Piece.Word(run)));
+                if (i < text.length()) {
+                    pieces.add(new Piece.Space(typesetter.run(" ", style)));
+                }
+                start = i + 1;
+            }
+        }
+    }
+
+    private final class Walk extends AbstractVisitor {
+        private final List<Piece> pieces = new ArrayList<>();
+        private final Piece.Number.Line numberLine;
+        private Style style;
+
+        Walk(Style style, Piece.Number.Line numberLine) {
+            this.style = style;
+            this.numberLine = numberLine;
+        }
+
+        @Override
+        public void visit(Text text) {
+            addText(pieces, text.getLiteral(), style);
+        }
+
+        @Override
+        public void visit(SoftLineBreak node) {
+            pieces.add(new Piece.Space(typesetter.run(" ", style)));
+        }
+
+        @Override
+        public void visit(HardLineBreak node) {
+            pieces.add(new Piece.Break());
+        }
+
+        @Override
+        public void visit(Code code) {
+            addText(pieces, code.getLiteral(), style.in(Face.MONO).ofSize(style.size() * 0.92));
+        }
+
+        @Override
+        public void visit(StrongEmphasis node) {
+            within(style.strong(), node);
+        }
+
+        @Override
+        public void visit(Emphasis node) {
+            within(style.in(style.face().slanted()), node);
+        }
+
+        @Override
+        public void visit(Link link) {
+            visitChildren(link);
+            boolean saysItself = link.getFirstChild() instanceof Text text
+                    && text.getNext() == null
+                    && text.getLiteral().equals(link.getDestination());
+            if (!saysItself && !link.getDestination().startsWith("#")) { // paper cannot be clicked
+                addText(pieces, " (" + link.getDestination() + ")", style.in(Paper.MUTED));
+            }
+        }
+
+        @Override
+        public void visit(CustomNode node) {
+            if (node instanceof LiveNumber number) {
+                add(number);
+            } else if (node instanceof VerdictMark mark) {
+                pieces.add(new Piece.Mark(mark.verdict(), style.size()));
+                addText(pieces, mark.word(), style);
+            } else if (node instanceof CriterionBar bar) {
+                pieces.add(new Piece.Bar(bar.bar()));
+            }
+        }
+
+        private void add(LiveNumber number) {
+            boolean stands = numberLine == Piece.Number.Line.DIMENSION;
+            Style valueStyle = (stands ? style.strong() : style).in(Style.Digits.TABULAR);
+            Run mark = typesetter.run(Integer.toString(number.use().entry()), style.raised());
+            List<Run> value = typesetter.set(number.shown().text(), valueStyle);
+            pieces.add(new Piece.Number(value, mark, number.use(), numberLine));
+        }
+
+        private void within(Style inner, Node node) {
+            Style outer = style;
+            style = inner;
+            visitChildren(node);
+            style = outer;
+        }
+    }
+}

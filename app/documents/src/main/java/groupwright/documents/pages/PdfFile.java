@@ -1,0 +1,56 @@
+package groupwright.documents.pages;
+
+import com.lowagie.text.Document;
+import com.lowagie.text.Rectangle;
+import com.lowagie.text.pdf.PdfBoolean;
+import com.lowagie.text.pdf.PdfEncryption;
+import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfString;
+import com.lowagie.text.pdf.PdfWriter;
+import groupwright.documents.tree.Issue;
+import java.io.ByteArrayOutputStream;
+import java.time.format.DateTimeFormatter;
+
+/** Opens, fills and closes the file. */
+final class PdfFile {
+    private static final byte[] NO_ID = new byte[16];
+
+    /** Draws one page. */
+    interface PageDrawing {
+        void draw(Canvas canvas, int index);
+    }
+
+    private PdfFile() {}
+
+    static byte[] write(Issue issue, FontShelf shelf, int pages, PageDrawing drawing) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        Rectangle paper = new Rectangle((float) PageGeometry.WIDTH, (float) PageGeometry.HEIGHT);
+        Document document = new Document(paper, 0, 0, 0, 0);
+        PdfWriter writer = PdfWriter.getInstance(document, bytes);
+        writer.setViewerPreferences(PdfWriter.PageModeUseOutlines);
+        writer.addViewerPreference(PdfName.DISPLAYDOCTITLE, PdfBoolean.PDFTRUE);
+        document.addTitle(issue.title() + (issue.project().isEmpty() ? "" : ", " + issue.project()));
+        document.addAuthor(issue.company());
+        document.addCreator("Groupwright");
+        document.open();
+        describe(writer, issue);
+        Canvas canvas = new PdfCanvas(writer, shelf);
+        for (int i = 0; i < pages; i++) {
+            if (i > 0) {
+                document.newPage();
+            }
+            writer.setPageEmpty(false);
+            drawing.draw(canvas, i);
+        }
+        document.close();
+        return SteadyBytes.of(bytes.toByteArray());
+    }
+
+    private static void describe(PdfWriter writer, Issue issue) {
+        PdfString date = new PdfString("D:" + issue.date().format(DateTimeFormatter.BASIC_ISO_DATE) + "000000Z");
+        writer.getInfo().put(PdfName.CREATIONDATE, date);
+        writer.getInfo().put(PdfName.MODDATE, date);
+        writer.getInfo().put(PdfName.FILEID, PdfEncryption.createInfoId(NO_ID, NO_ID));
+        writer.getExtraCatalog().put(PdfName.LANG, new PdfString(issue.locale().toLanguageTag()));
+    }
+}

@@ -1,0 +1,49 @@
+package groupwright.documents.pages;
+
+import groupwright.documents.labels.Labels;
+import groupwright.documents.tree.Issue;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Lays out the title block. */
+final class TitleLayout {
+    private static final double LABEL_ROOM = 68;
+    private static final double LEADING = 12;
+    private static final Style LABEL = Style.CAPTION.ofSize(8.25);
+
+    private final Labels labels;
+    private final Typesetter typesetter;
+
+    TitleLayout(Labels labels, Typesetter typesetter) {
+        this.labels = labels;
+        this.typesetter = typesetter;
+    }
+
+    List<Slab> layOut(Issue issue) {
+        InlineSetter setter = new InlineSetter(typesetter);
+        LineBreaker breaker = new LineBreaker(typesetter);
+        List<Slab> slabs = new ArrayList<>();
+        List<Piece> title = setter.pieces(issue.title(), Style.BODY.strong().ofSize(22));
+        slabs.addAll(Paragraphs.slabs(breaker.lines(title, PageGeometry.TEXT_WIDTH), PageGeometry.LEFT, 30, 0));
+        slabs.add(gap(7));
+        for (Issue.Fact fact : issue.facts(labels)) {
+            List<Piece> value = setter.pieces(fact.value(), LABEL.in(Paper.INK));
+            double x = PageGeometry.LEFT + LABEL_ROOM;
+            List<Slab> lines = new ArrayList<>(
+                    Paragraphs.slabs(breaker.lines(value, PageGeometry.TEXT_WIDTH - LABEL_ROOM), x, LEADING, 0));
+            List<Run> label = typesetter.set(fact.label(), LABEL);
+            lines.set(
+                    0,
+                    lines.get(0)
+                            .over((canvas, top) -> LinePainter.paintRuns(
+                                    canvas, label, PageGeometry.LEFT, top + LEADING * Paragraphs.ABOVE_BASELINE)));
+            slabs.addAll(lines);
+        }
+        slabs.add(gap(6));
+        return Paragraphs.kept(slabs);
+    }
+
+    private static Slab gap(double height) {
+        return Slab.of(height, 0, List.of(), (canvas, top) -> {});
+    }
+}

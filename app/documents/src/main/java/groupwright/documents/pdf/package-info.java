@@ -1,2 +1,0 @@
-/** The document as PDF pages. */
-package groupwright.documents.pdf;

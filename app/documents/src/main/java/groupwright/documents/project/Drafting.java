@@ -1,0 +1,62 @@
+package groupwright.documents.project;
+
+import groupwright.definition.ledger.View;
+import groupwright.definition.project.ProjectFiles;
+import groupwright.definition.record.Concept;
+import groupwright.definition.record.Project;
+import groupwright.documents.labels.Labels;
+import groupwright.documents.numbers.Reader;
+import groupwright.documents.template.DocumentBuilder;
+import groupwright.documents.template.Expansion;
+import groupwright.documents.tree.Issue;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** Fills the templates of a project. */
+record Drafting(View view, ProjectFiles project, TemplateShelf shelf, Reader reader) {
+    private static final int SHOWN_HASH_DIGITS = 16;
+
+    /** The date documents carry: the one asked for, or the project's own. */
+    Optional<LocalDate> day(Optional<LocalDate> asked) {
+        return asked.or(() -> settings().date());
+    }
+
+    Draft draft(String name, LocalDate day) {
+        TemplateShelf.Found found = shelf.find(name);
+        if (found.template().isEmpty()) {
+            return new Draft.Refused(List.of(Obstacle.of(found.problem())));
+        }
+        ProjectContent content = new ProjectContent(view, reader);
+        Expansion expansion = new DocumentBuilder().build(found.template().get(), content, issue(name, day));
+        if (expansion instanceof Expansion.Complete complete) {
+            return new Draft.Filled(
+                    complete.document(), content.asks(complete.document().trace()));
+        }
+        return new Draft.Refused(((Expansion.Refused) expansion)
+                .problems().stream().map(Obstacle::of).toList());
+    }
+
+    private Project settings() {
+        return view.definition().project();
+    }
+
+    private Issue issue(String name, LocalDate day) {
+        Labels labels = Labels.of(reader.locale());
+        String lead = settings()
+                .leadConcept()
+                .flatMap(id -> view.definition().get(id, Concept.class))
+                .map(concept -> concept.id() + " " + concept.title())
+                .orElse("");
+        return new Issue(
+                labels.text("document." + name),
+                settings().name(),
+                settings().company(),
+                lead,
+                labels.text("document.draft"),
+                day,
+                reader.day(day),
+                project.contentHash().hex().substring(0, SHOWN_HASH_DIGITS),
+                reader.locale());
+    }
+}
