@@ -51,7 +51,7 @@ interface Canvas {
     /** Makes a rectangle lead to an anchor. */
     void link(String anchor, double left, double top, double right, double bottom);
 
-    /** Names a place; each name is given once. */
+    /** Names a place; of places with one name, in table heads that are repeated, the first counts. */
     void anchor(String name, double left, double top);
 
     /** Adds a heading to the outline, leading here. */

@@ -24,7 +24,7 @@ record PagePlaces(List<OutlineEntry> outline, List<List<PaintedNumber>> numbers,
         List<OutlineEntry> outline = new ArrayList<>();
         for (int i = 0; i < pages.size(); i++) {
             int page = i;
-            pages.get(i).anchors().forEach(anchor -> anchors.put(anchor.name(), new Place(page, anchor.top())));
+            pages.get(i).anchors().forEach(anchor -> anchors.putIfAbsent(anchor.name(), new Place(page, anchor.top())));
             pages.get(i)
                     .titles()
                     .forEach(title -> outline.add(new OutlineEntry(

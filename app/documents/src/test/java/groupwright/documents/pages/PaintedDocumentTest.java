@@ -220,6 +220,21 @@ class PaintedDocumentTest {
                 yellow > patch.width() * patch.height(), "patch of " + yellow + " pixels"); // 4 pixels a square point
     }
 
+    @Test
+    void aNumberInATableHeadIsRepeatedWithItAndIsLinkedToWhereItFirstStands() throws IOException {
+        String rows = "| row | row |\n".repeat(90);
+        DocumentTree tree = Sample.document("| With {{ range }} | b |\n|---|---|\n" + rows, range("450"));
+        PaintedDocument painted = painted(tree);
+        assertEquals(1, painted.numbersOn(1).size());
+        int last = painted.pageCount() - 1;
+        try (ReadPdf pdf = pdf(tree)) {
+            assertEquals(
+                    links(pdf, last).get(0).page(), painted.linksOn(last).get(0).page());
+            assertEquals(1, pdf.pageOf("u1-1"));
+        }
+        assertEquals(0, painted.linksOn(last).get(0).page());
+    }
+
     private static Sample range(String value) {
         return Sample.empty()
                 .with("range", TextAnswer.of(Inline.Live.of(Sample.entry("Range", "range C-1", "C-1", value, "%"))))
