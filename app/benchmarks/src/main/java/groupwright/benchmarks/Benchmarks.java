@@ -27,6 +27,11 @@ public final class Benchmarks {
                 print("%s: %.3f ms, %.1f times as fast as from scratch (%.1f ms)", edit, time, scratch / time, scratch);
             }
         }
+        double bare = score(results, "bareWindow");
+        double ours = score(results, "ourWindow");
+        if (bare > 0 && ours > 0) {
+            print("window: %.0f ms, %.2f times a bare FlatLaf window (%.0f ms)", ours, ours / bare, bare);
+        }
         if (Pattern.compile(wanted).matcher("LedgerHeap").find()) {
             print("ledger: %.0f bytes of heap for each of 90,000 answers", LedgerHeap.bytesPerAnswer());
         }

@@ -3,11 +3,14 @@ package groupwright.workbench;
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -23,6 +26,12 @@ class ProgramIT {
     private record Ended(int exit, String out, String err) {}
 
     private Ended run(List<String> options, String... arguments) throws IOException, InterruptedException {
+        return run(Optional.empty(), options, arguments);
+    }
+
+    /** @param display the display the program is told of; it has none where nothing is said */
+    private Ended run(Optional<String> display, List<String> options, String... arguments)
+            throws IOException, InterruptedException {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(options);
@@ -30,11 +39,13 @@ class ProgramIT {
         command.addAll(List.of(arguments));
         Path out = Files.createTempFile(folder, "out", "");
         Path err = Files.createTempFile(folder, "err", "");
-        Process process = new ProcessBuilder(command)
+        ProcessBuilder builder = new ProcessBuilder(command)
                 .directory(folder.toFile())
                 .redirectOutput(out.toFile())
-                .redirectError(err.toFile())
-                .start();
+                .redirectError(err.toFile());
+        builder.environment().remove("DISPLAY");
+        display.ifPresent(name -> builder.environment().put("DISPLAY", name));
+        Process process = builder.start();
         return new Ended(
                 process.waitFor(),
                 Files.readString(out, StandardCharsets.UTF_8),
@@ -52,14 +63,34 @@ class ProgramIT {
                 help.out().startsWith("Usage: groupwright explain PROJECT \"FIGURE SUBJECT…\" [--json]\n"), help.out());
     }
 
-    @Test
-    void withoutArgumentsTheSampleIsWrittenToTheFolderItWasStartedIn() throws Exception {
-        Ended ended = run(List.of());
+    private void assertSampleWritten(Ended ended) throws IOException {
         assertAll(
                 () -> assertEquals(0, ended.exit(), ended.err()),
-                () -> assertEquals("", ended.err()),
                 () -> assertTrue(Files.size(folder.resolve("documents/specification.pdf")) > 10_000),
                 () -> assertTrue(ended.out().contains("specification.pdf"), ended.out()));
+    }
+
+    @Test
+    void withoutADisplayItSaysSoAndWritesTheDocumentsOfTheSample() throws Exception {
+        Ended ended = run(List.of());
+        assertSampleWritten(ended);
+        assertEquals("No window: there is no display; the documents are written instead.\n", ended.err());
+    }
+
+    @Test
+    void behindADeadDisplayItSaysSoAndWritesThemToo() throws Exception {
+        assumeTrue(File.separatorChar == '/', "displays are named like this where X11 is");
+        Ended ended = run(Optional.of(":4711"), List.of());
+        assertSampleWritten(ended);
+        assertEquals(
+                "No window: the display :4711 does not answer; the documents are written instead.\n", ended.err());
+    }
+
+    @Test
+    void noWindowIsOpenedWhereNoneIsWanted() throws Exception {
+        Ended ended = run(Optional.ofNullable(System.getenv("DISPLAY")), List.of(), "--no-window");
+        assertSampleWritten(ended);
+        assertEquals("", ended.err());
     }
 
     @Test

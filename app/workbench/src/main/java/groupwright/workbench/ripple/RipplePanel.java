@@ -60,6 +60,7 @@ public final class RipplePanel extends JPanel {
         list.setOpaque(false);
         line.setOpaque(false);
         line.setBorder(BorderFactory.createEmptyBorder(0, Metric.GAP.px(), 0, Metric.GAP.px()));
+        line.setPreferredSize(new Dimension(1, Metric.RIPPLE_LINE.px()));
         add(list, BorderLayout.CENTER);
         add(line, BorderLayout.SOUTH);
     }

@@ -127,7 +127,7 @@ final class Desk {
     /** Asks the ledger; the answer is told on the event thread. */
     <T> void ask(Function<View, T> question, Consumer<T> answer) {
         later(() -> {
-            T told = question.apply(session.view());
+            T told = question.apply(new OwnedView(session.view()));
             eventThread.execute(() -> answer.accept(told));
         });
     }

@@ -101,7 +101,7 @@ final class MainWindow extends JFrame {
     /** A project was opened; the one before is closed. */
     void opened(Opener.Opened opened) {
         shell.ifPresent(old -> old.desk().close(old::end));
-        Shell next = new Shell(opened.thread(), opened.project(), surrounding.locale(), new Hosting(), Places::all);
+        Shell next = new Shell(opened.thread(), opened.project(), surrounding.locale(), new Hosting());
         shell = Optional.of(next);
         put(next.content());
         prefer(surrounding.preferences().of(opened.project().standing().folder()));

@@ -1,14 +1,53 @@
 package groupwright.workbench.shell;
 
+import groupwright.definition.figure.Catalogue;
+import groupwright.definition.record.RecordKinds;
 import groupwright.workbench.bench.Bench;
 import groupwright.workbench.bench.Place;
+import groupwright.workbench.bench.PlaceName;
+import groupwright.workbench.documents.DocumentsPlace;
+import groupwright.workbench.documents.Whereabouts;
+import groupwright.workbench.records.RecordsPlace;
+import groupwright.workbench.records.RecordsPlace.Shown;
+import java.time.Clock;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** The places that work, in any order. */
 final class Places {
     private Places() {}
 
-    static List<Place> all(Bench bench) {
-        return List.of();
+    /**
+     * All of them.
+     *
+     * @param catalogue the one the project was opened with
+     * @param where where the project lies now
+     */
+    static List<Place> all(Bench bench, Catalogue catalogue, Supplier<Whereabouts> where) {
+        Clock clock = Clock.systemDefaultZone();
+        return List.of(
+                new RecordsPlace(
+                        bench,
+                        catalogue,
+                        PlaceName.BIKES,
+                        List.of(new Shown(
+                                RecordKinds.BIKE,
+                                List.of("id", "title", "chainstay_mm", "driverSmallest_teeth", "largestRing_teeth", "largestTyre_mm")))),
+                new RecordsPlace(
+                        bench,
+                        catalogue,
+                        PlaceName.WEIGHT,
+                        List.of(
+                                new Shown(RecordKinds.PART, List.of("id", "title", "group", "mass_g", "basis", "quantity", "unitCost_minor")),
+                                new Shown(RecordKinds.LINE_SOLD, List.of("id", "title", "channel", "price_minor")),
+                                new Shown(RecordKinds.YARDSTICK, List.of("id", "title")))),
+                new RecordsPlace(
+                        bench,
+                        catalogue,
+                        PlaceName.DECISIONS,
+                        List.of(
+                                new Shown(RecordKinds.DECISION, List.of("id", "title", "choice")),
+                                new Shown(RecordKinds.MILESTONE, List.of("id", "title", "date")))),
+                new DocumentsPlace(bench, where, clock));
     }
 }

@@ -22,6 +22,7 @@ final class RailGap extends JComponent {
     RailGap(String word, boolean first) {
         this.word = word;
         this.first = first;
+        setAlignmentX(LEFT_ALIGNMENT);
     }
 
     @Override

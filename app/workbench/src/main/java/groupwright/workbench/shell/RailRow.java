@@ -65,6 +65,7 @@ final class RailRow extends JComponent implements Accessible {
         this.go = go;
         setName("rail." + place);
         setFocusable(true);
+        setAlignmentX(LEFT_ALIGNMENT);
         addMouseListener(new MouseAdapter() {
             @Override
             public void mousePressed(MouseEvent event) {

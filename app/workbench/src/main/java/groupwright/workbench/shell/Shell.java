@@ -2,6 +2,7 @@ package groupwright.workbench.shell;
 
 import groupwright.definition.assessment.Assessment;
 import groupwright.definition.figure.Ask;
+import groupwright.definition.figure.Catalogue;
 import groupwright.definition.history.Conflict;
 import groupwright.definition.history.EditName;
 import groupwright.definition.history.FieldChange;
@@ -22,6 +23,7 @@ import groupwright.workbench.bench.Bench;
 import groupwright.workbench.bench.Place;
 import groupwright.workbench.bench.PlaceName;
 import groupwright.workbench.bench.Stage;
+import groupwright.workbench.documents.Whereabouts;
 import groupwright.workbench.find.FindField;
 import groupwright.workbench.find.FindIndex;
 import groupwright.workbench.find.Found;
@@ -80,9 +82,8 @@ public final class Shell implements Bench {
      *
      * @param thread the ledger's, on which the session was opened
      * @param opened the project as it was opened
-     * @param making makes the places, the first of which is shown
      */
-    Shell(LedgerThread thread, Opened opened, Locale locale, Host host, Function<Bench, List<Place>> making) {
+    Shell(LedgerThread thread, Opened opened, Locale locale, Host host) {
         this.locale = locale;
         this.words = Words.of(Shell.class, locale);
         this.host = host;
@@ -98,7 +99,7 @@ public final class Shell implements Bench {
         this.ripple = new RipplePanel(locale, this::open, this::select, this::undo);
         this.work = new WorkBench(words, EventQueue::invokeLater, this::broken);
         this.content = new Content(words, bar, rail, problems, work, workings, ripple);
-        for (Place place : making.apply(this)) {
+        for (Place place : Places.all(this, opened.catalogue(), () -> new Whereabouts(standing.folder(), standing.files()))) {
             places.put(place.name(), place);
         }
         Map<PlaceName, Integer> nothingOpen = new EnumMap<>(PlaceName.class);
@@ -124,11 +125,17 @@ public final class Shell implements Bench {
      *
      * @param problems all that is wrong with it
      */
-    record Opened(Session session, Definition definition, Standing standing, FindIndex index, List<Problem> problems) {
+    record Opened(Session session,
+            Definition definition,
+            Catalogue catalogue,
+            Standing standing,
+            FindIndex index,
+            List<Problem> problems) {
         static Opened of(Session session, List<Problem> problems) {
             return new Opened(
                     session,
                     session.definition(),
+                    session.view().catalogue(),
                     session.standing(),
                     FindIndex.of(session.definition(), session.view().catalogue()),
                     problems);

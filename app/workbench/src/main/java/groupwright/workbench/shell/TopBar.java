@@ -218,7 +218,7 @@ final class TopBar extends JPanel {
         @Override
         public void doLayout() {
             int most = Metric.WORKINGS.px();
-            int height = field.getPreferredSize().height;
+            int height = Math.max(Metric.FIELD.px(), field.getPreferredSize().height);
             field.setBounds(0, (getHeight() - height) / 2, Math.min(most, getWidth()), height);
         }
 

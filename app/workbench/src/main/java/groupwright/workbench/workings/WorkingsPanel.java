@@ -86,6 +86,7 @@ public final class WorkingsPanel extends JPanel {
                 ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
                 ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.getViewport().setBackground(Token.RAISED.colour());
         scroll.getVerticalScrollBar().setUnitIncrement(Metric.ROW.px());
         add(scroll);
         showNothing();
@@ -128,7 +129,8 @@ public final class WorkingsPanel extends JPanel {
     public void showNothing() {
         shown = Optional.empty();
         column.removeAll();
-        column.add(new Prose(words.text("nothing.head"), Type.HEADING, Weight.STRONG, Token.INK));
+        column.add(new Prose(words.text("title"), Type.HEADING, Weight.STRONG, Token.INK));
+        column.add(new Prose(words.text("nothing.head"), Type.BODY, Weight.STRONG, Token.INK));
         column.add(new Prose(words.text("nothing.why"), Type.TABLE, Token.MUTED));
         column.revalidate();
         column.repaint();

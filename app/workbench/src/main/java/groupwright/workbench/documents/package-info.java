@@ -1,0 +1,2 @@
+/** The place where documents are read as they will print, and written. */
+package groupwright.workbench.documents;

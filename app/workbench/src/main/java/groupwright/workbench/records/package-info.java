@@ -1,0 +1,2 @@
+/** A place for any kinds of record: list, form, and what can be done with one. */
+package groupwright.workbench.records;

@@ -1,0 +1,255 @@
+package groupwright.workbench.shell;
+
+import groupwright.workbench.Components;
+import groupwright.workbench.Sample;
+import groupwright.workbench.look.Look;
+import groupwright.workbench.look.Theme;
+import groupwright.workbench.start.DataFolder;
+import groupwright.workbench.start.Preferences;
+import java.awt.AWTException;
+import java.awt.Component;
+import java.awt.GraphicsEnvironment;
+import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
+import java.awt.Robot;
+import java.awt.Window;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.Assertions;
+
+/** The real window on the copy of the sample in a folder of the test, driven as a user drives it. */
+final class OpenWindow implements AutoCloseable {
+    private static final long PATIENCE_MS = 20_000;
+    private static final int KEY_DELAY_MS = 20;
+
+    private final EventThread events = EventThread.watched();
+    private final Robot robot;
+    private final MainWindow window;
+
+    private OpenWindow(Path data, Theme theme, Locale locale, Optional<Path> project, int width, int height) {
+        try {
+            robot = new Robot();
+        } catch (AWTException noDisplay) {
+            throw new IllegalStateException(noDisplay);
+        }
+        robot.setAutoDelay(KEY_DELAY_MS);
+        Locale.setDefault(locale);
+        Preferences preferences =
+                Preferences.USUAL.with(theme == Theme.DARK ? Preferences.Dark.YES : Preferences.Dark.NO);
+        window = EventThread.on(() -> {
+            Look.setUp(theme, 1);
+            MainWindow made = new MainWindow(
+                    new Surrounding(
+                            new DataFolder(data), preferences, Optional.of(Sample.FOLDER.toAbsolutePath()), locale),
+                    () -> {});
+            made.start(project);
+            made.setBounds(0, 0, width, height);
+            return made;
+        });
+        await("the project is open", () -> window.shell().isPresent());
+        settle();
+    }
+
+    /** Opens the sample. */
+    static OpenWindow onSample(Path data, Theme theme, Locale locale) {
+        return new OpenWindow(data, theme, locale, Optional.empty(), 1440, 900);
+    }
+
+    /** Opens the sample in a window of another size. */
+    static OpenWindow onSample(Path data, Theme theme, int width, int height) {
+        return new OpenWindow(data, theme, Locale.ENGLISH, Optional.empty(), width, height);
+    }
+
+    /** Opens a project. */
+    static OpenWindow on(Path project, Path data) {
+        return new OpenWindow(data, Theme.LIGHT, Locale.ENGLISH, Optional.of(project), 1440, 900);
+    }
+
+    static boolean isPossible() {
+        return !GraphicsEnvironment.isHeadless();
+    }
+
+    Shell shell() {
+        return window.shell().orElseThrow();
+    }
+
+    MainWindow window() {
+        return window;
+    }
+
+    EventThread events() {
+        return events;
+    }
+
+    /** Reads something on the event thread. */
+    <T> T read(Supplier<T> reading) {
+        return EventThread.on(reading);
+    }
+
+    /** Does something on the event thread. */
+    void act(Runnable action) {
+        EventThread.on(() -> {
+            action.run();
+            return true;
+        });
+    }
+
+    /** Waits until something is so. */
+    void await(String what, BooleanSupplier condition) {
+        long end = System.currentTimeMillis() + PATIENCE_MS;
+        while (!EventThread.on(condition::getAsBoolean)) {
+            if (System.currentTimeMillis() > end) {
+                Assertions.fail("waited in vain until " + what + "; the foot says: "
+                        + EventThread.on(() -> window.shell().map(shell -> shell.ripple().sentence()).orElse("–"))
+                        + "; problems: " + EventThread.on(this::problems));
+            }
+            try {
+                Thread.sleep(20);
+            } catch (InterruptedException interrupted) {
+                Thread.currentThread().interrupt();
+                throw new IllegalStateException(interrupted);
+            }
+        }
+    }
+
+    /** Waits until the ledger's thread has done all it was asked, and what it told is shown. */
+    void settle() {
+        for (int i = 0; i < 3; i++) { // what is shown may ask for more
+            boolean[] done = {false};
+            act(() -> shell().desk().ask(view -> true, any -> done[0] = true));
+            await("the ledger is done", () -> done[0]);
+        }
+        act(() -> {});
+    }
+
+    /** The problems told, by their sentences. */
+    List<String> problems() {
+        return Components.named(window, "problems").stream()
+                .filter(Component::isVisible)
+                .flatMap(panel -> Components.names((java.awt.Container) panel).stream())
+                .toList();
+    }
+
+    /** What the foot of the window says. */
+    String foot() {
+        return read(() -> shell().ripple().sentence());
+    }
+
+    /** The component with a name that is in sight. */
+    Component component(String name) {
+        await("there is " + name, () -> find(name).isPresent());
+        return read(() -> find(name).orElseThrow());
+    }
+
+    private Optional<Component> find(String name) {
+        return Components.all(window).stream()
+                .filter(child -> name.equals(child.getName()) && child.isShowing())
+                .findFirst();
+    }
+
+    /** The component whose accessible name holds a text and that is in sight. */
+    Component saying(String text) {
+        await("something says " + text, () -> findSaying(text).isPresent());
+        return read(() -> findSaying(text).orElseThrow());
+    }
+
+    private Optional<Component> findSaying(String text) {
+        for (Window open : Window.getWindows()) {
+            Optional<Component> found = Components.all(open).stream()
+                    .filter(Component::isShowing)
+                    .filter(child -> child.getAccessibleContext() != null
+                            && child.getAccessibleContext().getAccessibleName() != null
+                            && child.getAccessibleContext().getAccessibleName().contains(text))
+                    .reduce((outer, inner) -> inner);
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Clicks a component with the mouse. */
+    void click(Component component) {
+        act(() -> {
+            if (component.getParent() instanceof javax.swing.JComponent parent) {
+                parent.scrollRectToVisible(component.getBounds());
+            }
+        });
+        java.awt.Point at = read(component::getLocationOnScreen);
+        java.awt.Dimension size = read(component::getSize);
+        robot.mouseMove(at.x + Math.min(size.width / 2, 40), at.y + size.height / 2);
+        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        act(() -> {});
+    }
+
+    /** Presses a key with others held. */
+    void press(int key, int... held) {
+        for (int one : held) {
+            robot.keyPress(one);
+        }
+        robot.keyPress(key);
+        robot.keyRelease(key);
+        for (int i = held.length - 1; i >= 0; i--) {
+            robot.keyRelease(held[i]);
+        }
+        act(() -> {});
+    }
+
+    /** Types letters, digits and signs of a plain keyboard. */
+    void type(String text) {
+        for (char c : text.toCharArray()) {
+            if (Character.isUpperCase(c)) {
+                press(KeyEvent.getExtendedKeyCodeForChar(c), KeyEvent.VK_SHIFT);
+            } else {
+                press(KeyEvent.getExtendedKeyCodeForChar(c));
+            }
+        }
+    }
+
+    /** What has the focus. */
+    Component focus() {
+        return read(() -> KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
+    }
+
+    /** The window as it looks now. */
+    BufferedImage picture() {
+        settle();
+        return read(() -> {
+            BufferedImage image = new BufferedImage(
+                    window.getWidth(), window.getHeight(), BufferedImage.TYPE_INT_RGB);
+            window.paint(image.getGraphics());
+            return image;
+        });
+    }
+
+    /** The screen as it looks now, popups included. */
+    BufferedImage screen() {
+        return robot.createScreenCapture(new Rectangle(window.getBounds()));
+    }
+
+    /** Closes the window and says how the event thread did. */
+    @Override
+    public void close() {
+        System.err.println(events.report()); // the only place that tells how busy the event thread was
+        boolean[] closed = {false};
+        act(() -> {
+            window.shell().ifPresentOrElse(
+                    shell -> shell.desk().close(() -> {
+                        shell.end();
+                        window.dispose();
+                        closed[0] = true;
+                    }),
+                    () -> closed[0] = true);
+        });
+        await("the window is closed", () -> closed[0]);
+        events.end();
+    }
+}
