@@ -44,8 +44,9 @@ import java.awt.BorderLayout;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.KeyboardFocusManager;
-import java.awt.Rectangle;
+import java.awt.Point;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
 import java.util.List;
@@ -66,6 +67,7 @@ public final class WorkingsPanel extends JPanel {
     private final transient Consumer<Ask> select;
     private final transient Consumer<Address> open;
     private final Column column = new Column();
+    private final JScrollPane scroll;
     private transient Optional<WorkingsSheet> shown = Optional.empty();
     private transient Optional<Definition> definition = Optional.empty();
 
@@ -81,7 +83,7 @@ public final class WorkingsPanel extends JPanel {
         this.open = open;
         setName("workings");
         getAccessibleContext().setAccessibleName(words.text("title"));
-        JScrollPane scroll = new JScrollPane(
+        scroll = new JScrollPane(
                 column,
                 ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
                 ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
@@ -109,7 +111,7 @@ public final class WorkingsPanel extends JPanel {
         column.revalidate();
         column.repaint();
         if (!same) {
-            column.scrollRectToVisible(new Rectangle(0, 0, 1, 1));
+            EventQueue.invokeLater(() -> scroll.getViewport().setViewPosition(new Point())); // once it is laid out
         }
         if (focused != null) {
             focusAgain(focused);

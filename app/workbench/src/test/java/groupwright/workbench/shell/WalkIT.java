@@ -1,0 +1,162 @@
+package groupwright.workbench.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import groupwright.definition.project.ProjectFiles;
+import groupwright.definition.record.Address;
+import groupwright.definition.record.Claim;
+import groupwright.definition.record.Concept;
+import groupwright.definition.record.Definition;
+import groupwright.workbench.Picture;
+import groupwright.workbench.Sample;
+import groupwright.workbench.bench.PlaceName;
+import groupwright.workbench.look.Theme;
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.JTextField;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The window driven from end to end on the sample, in both themes and two languages of numbers. */
+@NeedsDisplay
+class WalkIT {
+    @TempDir
+    Path folder;
+
+    private final Locale before = Locale.getDefault();
+
+    @AfterEach
+    void sameLocaleAsBefore() {
+        Locale.setDefault(before);
+    }
+
+    private static List<Integer> cogs(OpenWindow open) {
+        return open.read(() -> open.shell()
+                .definition()
+                .get(Sample.id("C-002"), Concept.class)
+                .orElseThrow()
+                .cogs());
+    }
+
+    @ParameterizedTest(name = "{0}, {1}")
+    @CsvSource({"LIGHT, en", "DARK, de"})
+    void fromACogToAPdf(Theme theme, String language) throws IOException {
+        Locale locale = Locale.forLanguageTag(language);
+        try (DiskWatch disk = new DiskWatch(folder);
+                OpenWindow open = OpenWindow.onSample(folder, theme, locale)) {
+            Path project = open.read(() -> open.shell().standing().folder());
+            Definition opened = open.read(() -> open.shell().definition());
+            assertEquals(PlaceName.REQUIREMENTS, open.read(() -> open.shell().place().name()));
+
+            changeACog(open);
+            assertTrue(open.foot().contains("C-002 cogs 45 → 46"), open.foot());
+            assertTrue(open.foot().contains("R-0"), "names a requirement: " + open.foot());
+            assertEquals(46, cogs(open).get(cogs(open).size() - 1));
+            Picture.keep(open.picture(), "walk-cog-" + theme);
+
+            openTheWorkingsOf(open, "R-007");
+            String value = open.read(
+                    () -> open.shell().workings().shown().orElseThrow().value().value());
+            assertEquals(language.equals("de") ? "460,0" : "460.0", value, "46 / 10");
+
+            open.act(open.shell()::undo);
+            open.await("undone", () -> open.shell().definition().equals(opened)
+                    || open.shell().standing().undo().isEmpty());
+            open.settle();
+            assertEquals(45, cogs(open).get(cogs(open).size() - 1));
+
+            approveAClaim(open);
+            writeThePdfs(open, project);
+
+            assertEquals(List.of(), open.read(open::problems));
+            assertEquals(Optional.empty(), open.events().thrown());
+            DiskWatch.Seen seen = disk.end();
+            assertFalse(seen.anywhere().isEmpty(), "a watch that sees nothing proves nothing");
+            assertEquals(List.of(), seen.onTheEventThread());
+            Definition inMemory = open.read(() -> open.shell().definition());
+            assertEquals(
+                    List.of(),
+                    Definition.changes(
+                                    ProjectFiles.read(project).definition().orElseThrow(), inMemory)
+                            .stream()
+                            .filter(change -> !change.before().equals(change.after()))
+                            .toList());
+        }
+    }
+
+    private static void changeACog(OpenWindow open) {
+        open.act(() -> open.shell().go(PlaceName.CONCEPTS));
+        open.settle();
+        java.awt.Component strip = open.component("strip cogs C-002");
+        open.act(() -> ((javax.swing.JComponent) strip).scrollRectToVisible(new java.awt.Rectangle(strip.getSize())));
+        open.act(strip::requestFocusInWindow);
+        open.await("the row of cogs has the focus", strip::isFocusOwner);
+        open.press(KeyEvent.VK_END);
+        open.press(KeyEvent.VK_UP);
+        open.await("the cog is changed", () -> open.shell().ripple().sentence().contains("46"));
+        open.settle();
+    }
+
+    private static void openTheWorkingsOf(OpenWindow open, String requirement) {
+        open.act(() -> open.shell().open(Address.of(Sample.id(requirement))));
+        open.settle();
+        open.await("its workings are shown", () -> open.shell()
+                .workings()
+                .shown()
+                .filter(sheet -> sheet.judged().stream()
+                        .anyMatch(judged -> judged.requirement().text().equals(requirement)))
+                .isPresent());
+    }
+
+    private static void approveAClaim(OpenWindow open) {
+        open.act(() -> open.shell().open(Address.of(Sample.id("K-009"))));
+        open.settle();
+        open.click(open.component("claims.approve"));
+        JTextField by = (JTextField) open.component("claims.by");
+        open.act(() -> {
+            by.setText("");
+            by.requestFocusInWindow();
+        });
+        open.type("marketing lead");
+        open.click(open.component("claims.now"));
+        open.await("the claim has one approval more", () -> open.shell()
+                        .definition()
+                        .get(Sample.id("K-009"), Claim.class)
+                        .orElseThrow()
+                        .approvals()
+                        .size()
+                == Sample.definition()
+                                .get(Sample.id("K-009"), Claim.class)
+                                .orElseThrow()
+                                .approvals()
+                                .size()
+                        + 1);
+        open.settle();
+    }
+
+    private static void writeThePdfs(OpenWindow open, Path project) throws IOException {
+        open.act(() -> open.shell().go(PlaceName.DOCUMENTS));
+        open.settle();
+        open.click(open.component("documents.pdf"));
+        Path out = project.resolveSibling(project.getFileName() + "-documents");
+        open.await("the documents are written", () -> Files.exists(out.resolve("claims.pdf")));
+        open.settle();
+        try (Stream<Path> files = Files.list(out)) {
+            assertEquals(
+                    List.of("claims.pdf", "specification.pdf"),
+                    files.map(file -> file.getFileName().toString()).sorted().toList());
+        }
+        byte[] head = Files.readAllBytes(out.resolve("specification.pdf"));
+        assertEquals("%PDF", new String(head, 0, 4, java.nio.charset.StandardCharsets.US_ASCII));
+    }
+}
