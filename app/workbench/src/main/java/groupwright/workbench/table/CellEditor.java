@@ -1,5 +1,6 @@
 package groupwright.workbench.table;
 
+import groupwright.workbench.look.Look;
 import groupwright.workbench.notation.Notation;
 import groupwright.workbench.notation.Typed;
 import java.awt.Component;
@@ -41,6 +42,7 @@ final class CellEditor extends AbstractCellEditor implements TableCellEditor {
         this.commit = commit;
         this.say = say;
         field.putClientProperty("FlatLaf.style", "font: $medium.font");
+        field.setMargin(new java.awt.Insets(0, Look.pixels(6), 0, Look.pixels(6)));
         field.addActionListener(entered -> stopCellEditing());
     }
 
