@@ -1,6 +1,6 @@
 package groupwright.workbench.table;
 
-import groupwright.workbench.look.Look;
+import groupwright.workbench.look.Metric;
 import groupwright.workbench.notation.Notation;
 import groupwright.workbench.notation.Typed;
 import java.awt.Component;
@@ -42,7 +42,7 @@ final class CellEditor extends AbstractCellEditor implements TableCellEditor {
         this.commit = commit;
         this.say = say;
         field.putClientProperty("FlatLaf.style", "font: $medium.font");
-        field.setMargin(new java.awt.Insets(0, Look.pixels(6), 0, Look.pixels(6)));
+        field.setMargin(new java.awt.Insets(0, Metric.HALF_STEP.units(), 0, Metric.HALF_STEP.units()));
         field.addActionListener(entered -> stopCellEditing());
     }
 

@@ -1,6 +1,5 @@
 package groupwright.workbench.table;
 
-import groupwright.workbench.look.Look;
 import groupwright.workbench.look.Metric;
 import groupwright.workbench.look.Type;
 import groupwright.workbench.look.Weight;
@@ -79,8 +78,8 @@ final class HeadSort {
                 label.setHorizontalAlignment(number ? SwingConstants.TRAILING : SwingConstants.LEADING);
                 label.setFont(Type.SECONDARY.font(Weight.STRONG));
                 if (number) { // above the numbers, not above their units
-                    int right = Look.pixels(Metric.STEP.units() + Metric.UNIT_COLUMN.units());
-                    label.setBorder(BorderFactory.createEmptyBorder(0, Metric.STEP.px(), 0, right));
+                    label.setBorder(BorderFactory.createCompoundBorder(
+                            label.getBorder(), BorderFactory.createEmptyBorder(0, 0, 0, Metric.UNIT_COLUMN.px())));
                 }
                 label.setToolTipText(shown.help());
                 label.setText(shown.head() + arrow(at));
