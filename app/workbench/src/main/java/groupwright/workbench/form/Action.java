@@ -1,6 +1,6 @@
 package groupwright.workbench.form;
 
-import groupwright.workbench.look.Look;
+import groupwright.workbench.look.Metric;
 import groupwright.workbench.look.Token;
 import groupwright.workbench.look.Type;
 import groupwright.workbench.look.Weight;
@@ -14,11 +14,17 @@ final class Action extends JButton {
     Action(String words, String name, Runnable action) {
         super(words);
         putClientProperty("JButton.buttonType", "borderless");
-        setMargin(new Insets(Look.pixels(2), Look.pixels(6), Look.pixels(2), Look.pixels(6)));
+        setMargin(margin());
         setOpaque(false);
         getAccessibleContext().setAccessibleName(name);
         addActionListener(pressed -> action.run());
         TextKeys.bind(this, "ENTER", action);
+    }
+
+    /** At 100 %; the look enlarges margins itself. */
+    private static Insets margin() {
+        int half = Metric.HALF_STEP.units();
+        return new Insets(half, half, half, half);
     }
 
     @Override

@@ -108,7 +108,7 @@ final class ChipsEditor implements Editor {
     private JButton chip(String id) {
         JButton chip = new JButton(locked ? id : id + " ×");
         chip.putClientProperty("FlatLaf.style", "font: $medium.font");
-        chip.setMargin(new java.awt.Insets(0, Look.pixels(6), 0, Look.pixels(6)));
+        chip.setMargin(new java.awt.Insets(0, Metric.HALF_STEP.units(), 0, Metric.HALF_STEP.units()));
         chip.setPreferredSize(new java.awt.Dimension(chip.getPreferredSize().width, lineHeight()));
         chip.setToolTipText(titles.apply(id));
         chip.getAccessibleContext().setAccessibleName(words.text("chip.name", titles.apply(id)));

@@ -215,7 +215,7 @@ final class FieldRow extends JPanel implements RowStack.Part {
         int left = Look.pixels(LABEL);
         int height = editorHeight(getWidth());
         int width = editorWidth(getWidth());
-        label.setBounds(0, 0, left - Metric.STEP.px(), line);
+        label.setBounds(new Rectangle(left - Metric.STEP.px(), line));
         editor.component().setBounds(left - Look.pixels(RING), 0, width, height);
         int after = left + width + Metric.STEP.px();
         was.setBounds(after, 0, Math.max(0, getWidth() - after), line);

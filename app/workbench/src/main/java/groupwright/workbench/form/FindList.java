@@ -1,6 +1,7 @@
 package groupwright.workbench.form;
 
 import groupwright.workbench.look.Look;
+import groupwright.workbench.look.Metric;
 import groupwright.workbench.look.Token;
 import groupwright.workbench.look.Type;
 import groupwright.workbench.look.Weight;
@@ -111,7 +112,8 @@ final class FindList {
 
         Line() {
             super(new BorderLayout(Look.pixels(8), 0));
-            setBorder(BorderFactory.createEmptyBorder(Look.pixels(4), Look.pixels(8), Look.pixels(4), Look.pixels(8)));
+            setBorder(BorderFactory.createEmptyBorder(
+                    Metric.HALF_STEP.px(), Metric.STEP.px(), Metric.HALF_STEP.px(), Metric.STEP.px()));
             behind.setFont(Type.SECONDARY.font(Weight.REGULAR));
             before.setFont(Type.CAPTION.font(Weight.REGULAR));
             add(behind, BorderLayout.LINE_END);

@@ -1,6 +1,6 @@
 package groupwright.workbench.form;
 
-import groupwright.workbench.look.Look;
+import groupwright.workbench.look.Metric;
 import groupwright.workbench.look.Token;
 import groupwright.workbench.look.Type;
 import groupwright.workbench.look.Weight;
@@ -25,7 +25,7 @@ final class LineEditor implements Editor {
         editor.field.setHorizontalAlignment(SwingConstants.TRAILING);
         if (!unit.isEmpty()) {
             JLabel label = new StyledLabel(unit, Type.CAPTION, Weight.REGULAR, Token.MUTED);
-            label.setBorder(BorderFactory.createEmptyBorder(0, 0, 0, Look.pixels(6)));
+            label.setBorder(BorderFactory.createEmptyBorder(0, 0, 0, Metric.HALF_STEP.px()));
             editor.field.putClientProperty("JTextField.trailingComponent", label);
         }
         return editor;

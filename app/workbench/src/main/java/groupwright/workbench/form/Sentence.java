@@ -2,6 +2,7 @@ package groupwright.workbench.form;
 
 import groupwright.workbench.components.Mark;
 import groupwright.workbench.look.Look;
+import groupwright.workbench.look.Metric;
 import groupwright.workbench.look.Token;
 import groupwright.workbench.look.Type;
 import groupwright.workbench.look.Weight;
@@ -23,7 +24,7 @@ public final class Sentence extends JPanel {
         setOpaque(false);
         JLabel mark = new JLabel(new MarkIcon(sign));
         mark.setVerticalAlignment(SwingConstants.TOP);
-        mark.setBorder(BorderFactory.createEmptyBorder(Look.pixels(2), 0, 0, 0));
+        mark.setBorder(BorderFactory.createEmptyBorder(Metric.HALF_STEP.px() / 2, 0, 0, 0));
         text.setEditable(false);
         text.setFocusable(false); // its words are in the description of the field it speaks of
         text.setOpaque(false);

@@ -1,12 +1,13 @@
 package groupwright.workbench.form;
 
-import groupwright.workbench.look.Look;
+import groupwright.workbench.look.Metric;
 import java.awt.Insets;
 import java.awt.KeyboardFocusManager;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.ScrollPaneConstants;
+import javax.swing.UIManager;
 
 /** Several lines of text, as high as its text; Enter ends it, Shift+Enter begins a line, Tab leaves it. */
 final class WordsEditor implements Editor {
@@ -18,12 +19,19 @@ final class WordsEditor implements Editor {
     WordsEditor() {
         area.setLineWrap(true);
         area.setWrapStyleWord(true);
-        area.setMargin(new Insets(Look.pixels(5), Look.pixels(6), Look.pixels(5), Look.pixels(6)));
+        area.setMargin(margin());
         area.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
         area.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
         TextKeys.bind(area, "shift ENTER", () -> area.replaceSelection("\n"));
         TextKeys.bind(area, "F2", area::selectAll);
         frame.setWheelScrollingEnabled(false); // the form scrolls, not the field
+    }
+
+    /** Level with fields of one line; at 100 %, since the look enlarges margins itself. */
+    private static Insets margin() {
+        Insets line = UIManager.getInsets("TextField.margin");
+        int above = Metric.HALF_STEP.units() + 1;
+        return new Insets(above, line.left, above, line.right);
     }
 
     @Override

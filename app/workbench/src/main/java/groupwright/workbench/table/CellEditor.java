@@ -1,5 +1,6 @@
 package groupwright.workbench.table;
 
+import groupwright.workbench.look.Metric;
 import groupwright.workbench.notation.Notation;
 import groupwright.workbench.notation.Typed;
 import java.awt.Component;
@@ -41,6 +42,7 @@ final class CellEditor extends AbstractCellEditor implements TableCellEditor {
         this.commit = commit;
         this.say = say;
         field.putClientProperty("FlatLaf.style", "font: $medium.font");
+        field.setMargin(new java.awt.Insets(0, Metric.HALF_STEP.units(), 0, Metric.HALF_STEP.units()));
         field.addActionListener(entered -> stopCellEditing());
     }
 

@@ -1,5 +1,6 @@
 package groupwright.workbench.table;
 
+import groupwright.workbench.look.Metric;
 import groupwright.workbench.look.Type;
 import groupwright.workbench.look.Weight;
 import java.awt.Component;
@@ -9,6 +10,7 @@ import java.awt.event.MouseEvent;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTable;
@@ -75,6 +77,10 @@ final class HeadSort {
                 boolean number = shown.kind() == TableColumn.Kind.NUMBERS;
                 label.setHorizontalAlignment(number ? SwingConstants.TRAILING : SwingConstants.LEADING);
                 label.setFont(Type.SECONDARY.font(Weight.STRONG));
+                if (number) { // above the numbers, not above their units
+                    label.setBorder(BorderFactory.createCompoundBorder(
+                            label.getBorder(), BorderFactory.createEmptyBorder(0, 0, 0, Metric.UNIT_COLUMN.px())));
+                }
                 label.setToolTipText(shown.help());
                 label.setText(shown.head() + arrow(at));
             }

@@ -48,7 +48,7 @@ public final class RecordColumns {
                 FieldWords.label(component) + (isLong(component.unit()) ? ", " + component.unit() : ""),
                 notations.words().help(component),
                 number ? TableColumn.Kind.NUMBERS : TableColumn.Kind.WORDS,
-                number ? NUMBER : brief ? SHORT : WORDS,
+                number && isLong(component.unit()) ? WORDS : number ? NUMBER : brief ? SHORT : WORDS,
                 Optional.of(component),
                 Optional.empty());
     }
