@@ -128,4 +128,9 @@ public final class Approving {
         }
         return decided(claim, Claim.State.WITHDRAWN, reason, claim.approvals());
     }
+
+    /** The claim put forward anew, to be approved again; its approvals stay to be read. */
+    public static Claim propose(Claim claim) {
+        return decided(claim, Claim.State.PROPOSED, "", claim.approvals());
+    }
 }

@@ -13,6 +13,7 @@ import groupwright.definition.record.Invalid;
 import groupwright.definition.record.RecordId;
 import groupwright.definition.record.RecordKinds;
 import groupwright.definition.record.Requirement;
+import groupwright.definition.record.Support;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -102,6 +103,30 @@ public final class Asked {
                 Basis.of(claim, view.catalogue(), view.definition().project().leadConcept())
                         .asks()
                         .values());
+    }
+
+    /** The question a support of a claim asks today; nothing where it cannot be asked. */
+    public static Optional<Ask> ask(View view, Support support) {
+        try {
+            return Optional.of(FigureText.parse(support.figure())
+                    .resolve(view.catalogue(), view.definition().project().leadConcept()));
+        } catch (Invalid broken) {
+            return Optional.empty(); // how the claim stands says what is broken
+        }
+    }
+
+    /**
+     * Whether a support of a claim keeps its limit today, with the band of the value; nothing where it has no limit or cannot
+     * be asked.
+     */
+    public static Optional<Verdict> verdictOn(View view, RecordId claim, Support support) {
+        Optional<Limit> limit = Limit.of(claim, support);
+        Optional<Ask> asked = ask(view, support);
+        if (limit.isEmpty() || asked.isEmpty()) {
+            return Optional.empty();
+        }
+        Ask ask = asked.get();
+        return Optional.of(limit.get().judge(view.ask(ask), view.band(ask), ask.subject()));
     }
 
     /** What stands for a requirement and a concept in answers that name both. */

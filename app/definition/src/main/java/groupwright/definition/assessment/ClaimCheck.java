@@ -10,12 +10,9 @@ import groupwright.definition.figure.Missing;
 import groupwright.definition.figure.Quantity;
 import groupwright.definition.figure.Verdict;
 import groupwright.definition.ledger.ValueText;
-import groupwright.definition.record.Address;
-import groupwright.definition.record.Amount;
 import groupwright.definition.record.Approval;
 import groupwright.definition.record.ApprovedAnswer;
 import groupwright.definition.record.Claim;
-import groupwright.definition.record.Criterion.Comparator;
 import groupwright.definition.record.Project;
 import groupwright.definition.record.RecordId;
 import groupwright.definition.record.Support;
@@ -171,7 +168,7 @@ final class ClaimCheck {
     List<String> untrue() {
         List<String> untrue = new ArrayList<>();
         for (Support support : supports) {
-            Optional<Limit> limit = limit(support);
+            Optional<Limit> limit = Limit.of(claim, support);
             Ask ask = FigureText.parse(support.figure())
                     .resolve(in.catalogue(), in.get(RecordId.PROJECT, Project.LEAD_CONCEPT));
             if (limit.isPresent()) {
@@ -192,15 +189,5 @@ final class ClaimCheck {
             }
         }
         return untrue;
-    }
-
-    private Optional<Limit> limit(Support support) {
-        return support.comparator()
-                .map(side -> new Limit(
-                        side == Support.Side.AT_LEAST ? Comparator.AT_LEAST : Comparator.AT_MOST,
-                        support.limit().map(Amount::value).orElseThrow(),
-                        Optional.empty(),
-                        support.unit(),
-                        Address.of(claim, "supports", support.id())));
     }
 }

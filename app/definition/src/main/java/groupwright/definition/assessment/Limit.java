@@ -10,7 +10,10 @@ import groupwright.definition.figure.Subject;
 import groupwright.definition.figure.Unit;
 import groupwright.definition.figure.Verdict;
 import groupwright.definition.record.Address;
+import groupwright.definition.record.Amount;
 import groupwright.definition.record.Criterion.Comparator;
+import groupwright.definition.record.RecordId;
+import groupwright.definition.record.Support;
 import java.util.Optional;
 
 /**
@@ -25,6 +28,17 @@ import java.util.Optional;
 record Limit(Comparator comparator, double target, Optional<Double> upper, String unit, Address at) {
     /** Numbers that differ by less than this share are equal: sums of tooth counts and grams carry rounding errors. */
     private static final double NOISE = 1e-9;
+
+    /** The limit of a support of a claim; nothing where only the value itself is watched. */
+    static Optional<Limit> of(RecordId claim, Support support) {
+        return support.comparator()
+                .map(side -> new Limit(
+                        side == Support.Side.AT_LEAST ? Comparator.AT_LEAST : Comparator.AT_MOST,
+                        support.limit().map(Amount::value).orElseThrow(),
+                        Optional.empty(),
+                        support.unit(),
+                        Address.of(claim, "supports", support.id())));
+    }
 
     /** The verdict on an answer. */
     Verdict judge(Answer answer, Band band, Subject subject) {
