@@ -1,5 +1,6 @@
 package groupwright.documents.charts;
 
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -86,6 +87,16 @@ public record StepBars(
     public static double largestPct(List<Step> steps, Optional<Limit> limit) {
         double largest = steps.stream().mapToDouble(Step::pct).max().orElse(0);
         return Math.max(largest, limit.map(Limit::mostPct).orElse(0.0));
+    }
+
+    /**
+     * The room in which the number of a cog stands, so that something can be done with it there.
+     *
+     * @param place of the cog, from 0 for the smallest
+     * @param width as {@link #size} answered
+     */
+    public Rectangle2D cogRoom(int place, TextWidths widths, double width) {
+        return StepBarsLayout.of(this, widths, width).cogRoom(place);
     }
 
     @Override

@@ -1,5 +1,7 @@
 package groupwright.documents.charts;
 
+import java.awt.geom.Rectangle2D;
+
 /**
  * Where everything on step bars stands.
  *
@@ -27,7 +29,7 @@ record StepBarsLayout(double width, double pitch, double perPct, Sentence senten
     private static final double BOTTOM_WITH_SENTENCE = BASE + 49;
     private static final double WIDEST_PITCH = 40;
     /** A value with its decimal needs so much. */
-    private static final double NARROWEST_PITCH = 25;
+    private static final double NARROWEST_PITCH = 24;
 
     static final double SENTENCE_GAP = 6;
 
@@ -56,6 +58,11 @@ record StepBarsLayout(double width, double pitch, double perPct, Sentence senten
     /** Middle of a cog's number, from 0. */
     double cogX(int cog) {
         return pitch * (cog + 0.5);
+    }
+
+    /** Around a cog's number, as wide as the cogs stand apart. */
+    Rectangle2D cogRoom(int cog) {
+        return new Rectangle2D.Double(cogX(cog) - pitch / 2, BASE + 1, pitch, COGS_BASELINE + 4 - BASE);
     }
 
     /** Middle of the bar between a cog and the next. */

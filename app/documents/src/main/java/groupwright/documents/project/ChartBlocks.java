@@ -1,25 +1,16 @@
 package groupwright.documents.project;
 
-import groupwright.definition.figure.Answer;
 import groupwright.definition.figure.FigureText;
-import groupwright.definition.figure.Missing;
-import groupwright.definition.figure.Series;
 import groupwright.definition.record.Concept;
-import groupwright.definition.record.Criterion;
 import groupwright.definition.record.Invalid;
 import groupwright.definition.record.RecordId;
-import groupwright.definition.record.Requirement;
 import groupwright.definition.record.RiderGroup;
 import groupwright.definition.record.Settings;
-import groupwright.documents.charts.ConceptSign;
-import groupwright.documents.charts.GearLadder;
+import groupwright.documents.charts.Chart;
 import groupwright.documents.charts.StepBars;
 import groupwright.documents.content.BlockAnswer;
 import groupwright.documents.content.Phrase;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Charts of the concepts' gears. */
@@ -37,36 +28,17 @@ final class ChartBlocks {
     }
 
     private static BlockAnswer gearLadder(Sheet sheet, RecordId riders) {
-        List<GearLadder.Lane> lanes = new ArrayList<>();
-        for (Concept concept : sheet.assessment().concepts()) {
-            Answer answer = sheet.view().ask(sheet.ask("developments " + concept.id() + " " + riders));
-            if (answer instanceof Missing missing) {
-                return new BlockAnswer.Paragraph(Phrase.of(sheet.labels().text("trace.missing") + ": "
-                        + sheet.text().missing(missing)));
-            }
-            lanes.addAll(lanes(sheet, concept, (Series) answer));
+        ConceptCharts.Ladder ladder =
+                sheet.charts().gearLadder(sheet.assessment().concepts(), riders);
+        if (!ladder.missing().isEmpty()) {
+            return new BlockAnswer.Paragraph(Phrase.of(sheet.labels().text("trace.missing") + ": "
+                    + sheet.text().missing(ladder.missing().get(0))));
         }
-        if (lanes.isEmpty()) {
-            return nothing(sheet);
-        }
-        List<GearLadder.Need> needs = new LadderNeeds(sheet, riders).all();
-        return new BlockAnswer.Drawing(
-                new GearLadder(riders.text(), lanes, needs, sheet.labels().locale()));
+        return drawing(sheet, ladder.chart());
     }
 
-    private static List<GearLadder.Lane> lanes(Sheet sheet, Concept concept, Series developments) {
-        List<GearLadder.Lane> lanes = new ArrayList<>();
-        for (int ring : concept.rings()) {
-            List<Double> metres = developments.values().stream()
-                    .filter(at -> at.at().startsWith(ring + "/"))
-                    .map(Series.At::value)
-                    .toList();
-            if (!metres.isEmpty()) { // all its gears may be excluded
-                lanes.add(new GearLadder.Lane(
-                        sign(sheet, concept.id()), concept.id().text(), ring, metres));
-            }
-        }
-        return lanes;
+    private static BlockAnswer drawing(Sheet sheet, Optional<? extends Chart> chart) {
+        return chart.<BlockAnswer>map(BlockAnswer.Drawing::new).orElseGet(() -> nothing(sheet));
     }
 
     /**
@@ -78,25 +50,8 @@ final class ChartBlocks {
     static BlockAnswer stepBars(Sheet sheet, String arguments) {
         FigureText read = FigureText.parse("step-bars " + arguments);
         Concept concept = concept(sheet, read);
-        Map<String, Double> sizes = GearBlocks.series(sheet, "steps " + concept.id());
-        Map<String, Double> positions = GearBlocks.series(sheet, "like-positions " + concept.id());
-        List<StepBars.Step> steps = new ArrayList<>();
-        for (int i = 1; i < concept.cogs().size(); i++) {
-            int smaller = concept.cogs().get(i - 1);
-            int larger = concept.cogs().get(i);
-            String pair = smaller + "-" + larger;
-            steps.add(new StepBars.Step(
-                    smaller, larger, sizes.get(pair), positions.get(pair).intValue()));
-        }
-        if (steps.isEmpty()) {
-            return nothing(sheet);
-        }
-        return new BlockAnswer.Drawing(StepBars.of(
-                sign(sheet, concept.id()),
-                concept.id().text(),
-                steps,
-                limit(read.parameters()).or(() -> required(sheet)),
-                sheet.labels().locale()));
+        ConceptCharts charts = sheet.charts();
+        return drawing(sheet, charts.stepBars(concept, limit(read.parameters()).or(charts::requiredLimit)));
     }
 
     private static Optional<StepBars.Limit> limit(Settings parameters) {
@@ -116,26 +71,16 @@ final class ChartBlocks {
         return most.map(pct -> new StepBars.Limit(from.orElse(0.0).intValue(), pct));
     }
 
-    private static Optional<StepBars.Limit> required(Sheet sheet) {
-        return sheet.assessment().requirements().stream()
-                .filter(requirement -> requirement.state() == Requirement.State.AGREED)
-                .flatMap(requirement -> requirement.criteria().stream())
-                .filter(criterion -> criterion.figure().equals("largest-step")
-                        && criterion.comparator() == Criterion.Comparator.AT_MOST
-                        && criterion.target().value() > 0)
-                .findFirst()
-                .map(criterion -> new StepBars.Limit(
-                        number(criterion.parameters(), "from-teeth").orElse(0.0).intValue(),
-                        criterion.target().value()));
+    private static Optional<Double> number(Settings parameters, String name) {
+        return parameters.get(name).map(text -> fromZero(name, text));
     }
 
-    private static Optional<Double> number(Settings parameters, String name) {
-        return parameters.get(name).map(text -> {
-            if (!Settings.isNumber(text) || Double.parseDouble(text) < 0) {
-                throw new Invalid("", name + " is \"" + text + "\"", "write a number from 0");
-            }
-            return Double.parseDouble(text);
-        });
+    /** A number from 0. */
+    static double fromZero(String name, String text) {
+        if (!Settings.isNumber(text) || Double.parseDouble(text) < 0) {
+            throw new Invalid("", name + " is \"" + text + "\"", "write a number from 0");
+        }
+        return Double.parseDouble(text);
     }
 
     private static Concept concept(Sheet sheet, FigureText read) {
@@ -150,10 +95,7 @@ final class ChartBlocks {
 
     private static Optional<RecordId> riders(Sheet sheet, String arguments) {
         if (arguments.isBlank()) {
-            return sheet.assessment().riderGroups().stream()
-                    .max(Comparator.comparingInt(RiderGroup::importance)
-                            .thenComparing(RiderGroup::id, Comparator.reverseOrder()))
-                    .map(RiderGroup::id);
+            return sheet.charts().mostImportantRiders();
         }
         RecordId id = RecordId.parse(arguments)
                 .orElseThrow(() -> new Invalid(
@@ -162,13 +104,6 @@ final class ChartBlocks {
                 .get(id, RiderGroup.class)
                 .orElseThrow(() -> new Invalid("", "there is no rider group " + id, "name one of the project"));
         return Optional.of(id);
-    }
-
-    /** A concept keeps its sign for ever, so it comes from its number and not from what else is there. */
-    private static ConceptSign sign(Sheet sheet, RecordId concept) {
-        boolean lead = sheet.assessment().lead().equals(Optional.of(concept));
-        return new ConceptSign(
-                Math.max(1, concept.number()), lead ? ConceptSign.Standing.LEAD : ConceptSign.Standing.OTHER);
     }
 
     private static BlockAnswer nothing(Sheet sheet) {

@@ -1,6 +1,5 @@
 package groupwright.documents.project;
 
-import groupwright.definition.figure.Series;
 import groupwright.definition.record.Concept;
 import groupwright.definition.record.Invalid;
 import groupwright.definition.record.RecordId;
@@ -8,7 +7,6 @@ import groupwright.documents.content.BlockAnswer;
 import groupwright.documents.content.Column;
 import groupwright.documents.content.Phrase;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -48,12 +46,8 @@ final class GearBlocks {
         return Phrase.of(value == null ? "" : sheet.reader().number(value, decimals));
     }
 
-    static Map<String, Double> series(Sheet sheet, String question) {
-        Map<String, Double> values = new HashMap<>(); // looked up only
-        if (sheet.view().ask(sheet.ask(question)) instanceof Series series) {
-            series.values().forEach(at -> values.put(at.at(), at.value()));
-        }
-        return values;
+    private static Map<String, Double> series(Sheet sheet, String question) {
+        return ConceptCharts.byPosition(sheet.view().ask(sheet.ask(question)));
     }
 
     private static Concept concept(Sheet sheet, String arguments) {

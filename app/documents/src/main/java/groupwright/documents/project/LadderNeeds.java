@@ -1,5 +1,10 @@
 package groupwright.documents.project;
 
+import groupwright.definition.assessment.Assessment;
+import groupwright.definition.figure.Answer;
+import groupwright.definition.figure.FigureText;
+import groupwright.definition.figure.Quantity;
+import groupwright.definition.ledger.View;
 import groupwright.definition.record.Climb;
 import groupwright.definition.record.Concept;
 import groupwright.definition.record.Criterion;
@@ -7,6 +12,8 @@ import groupwright.definition.record.RecordId;
 import groupwright.definition.record.Requirement;
 import groupwright.definition.record.RiderGroup;
 import groupwright.documents.charts.GearLadder;
+import groupwright.documents.labels.Labels;
+import groupwright.documents.numbers.Reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,18 +26,24 @@ import java.util.Optional;
 final class LadderNeeds {
     private static final int DECIMALS = 2;
 
-    private final Sheet sheet;
+    private final View view;
+    private final Assessment assessment;
+    private final Reader reader;
+    private final Labels labels;
     private final RecordId riders;
 
-    LadderNeeds(Sheet sheet, RecordId riders) {
-        this.sheet = sheet;
+    LadderNeeds(View view, Reader reader, RecordId riders) {
+        this.view = view;
+        this.assessment = new Assessment(view);
+        this.reader = reader;
+        this.labels = Labels.of(reader.locale());
         this.riders = riders;
     }
 
     /** In the order of requirements; those whose answer lacks an input are left out. */
     List<GearLadder.Need> all() {
         List<GearLadder.Need> needs = new ArrayList<>();
-        for (Requirement requirement : sheet.assessment().requirements()) {
+        for (Requirement requirement : assessment.requirements()) {
             boolean about =
                     requirement.riders().isEmpty() || requirement.riders().contains(riders);
             if (requirement.state() == Requirement.State.AGREED && about) {
@@ -62,17 +75,20 @@ final class LadderNeeds {
     }
 
     private GearLadder.Need need(String key, Requirement requirement, double metres, String why) {
-        String length = sheet.reader().number(metres, DECIMALS) + "\u202Fm";
-        return new GearLadder.Need(
-                metres, sheet.labels().text(key, requirement.id().text(), length, why));
+        String length = reader.number(metres, DECIMALS) + "\u202Fm";
+        return new GearLadder.Need(metres, labels.text(key, requirement.id().text(), length, why));
     }
 
     private Optional<Double> answer(String question) {
-        Optional<RecordId> concept = sheet.assessment()
+        Optional<RecordId> concept = assessment
                 .lead()
-                .or(() -> sheet.assessment().concepts().stream().findFirst().map(Concept::id));
-        return concept.flatMap(id -> sheet.number(sheet.ask(question + " " + id + " " + riders)))
-                .filter(value -> value > 0);
+                .or(() -> assessment.concepts().stream().findFirst().map(Concept::id));
+        return concept.flatMap(id -> number(question + " " + id + " " + riders)).filter(value -> value > 0);
+    }
+
+    private Optional<Double> number(String question) {
+        Answer answer = view.ask(FigureText.parse(question).resolve(view.catalogue(), assessment.lead()));
+        return answer instanceof Quantity quantity ? Optional.of(quantity.value()) : Optional.empty();
     }
 
     private static String question(Criterion criterion) {
@@ -81,20 +97,16 @@ final class LadderNeeds {
 
     private String onClimb(Criterion criterion) {
         String climb = criterion.parameters().get("climb").orElse("");
-        return sheet.definition().get(riders, RiderGroup.class).stream()
+        return view.definition().get(riders, RiderGroup.class).stream()
                 .flatMap(group -> group.climbs().stream())
                 .filter(known -> known.id().equals(climb))
                 .findFirst()
                 .map(Climb::grade_pct)
-                .map(grade -> sheet.labels()
-                        .text(
-                                "ladder.onClimb",
-                                amount(criterion),
-                                sheet.reader().exact(grade.value()) + "\u202F%"))
+                .map(grade -> labels.text("ladder.onClimb", amount(criterion), reader.exact(grade.value()) + "\u202F%"))
                 .orElse(amount(criterion));
     }
 
     private String amount(Criterion criterion) {
-        return sheet.reader().exact(criterion.target().value()) + "\u202F" + criterion.unit();
+        return reader.exact(criterion.target().value()) + "\u202F" + criterion.unit();
     }
 }

@@ -33,6 +33,11 @@ record Sheet(
         return view.definition();
     }
 
+    /** Charts of the concepts' gears. */
+    ConceptCharts charts() {
+        return new ConceptCharts(view, reader);
+    }
+
     /** The lead concept. */
     RecordId lead() {
         return assessment

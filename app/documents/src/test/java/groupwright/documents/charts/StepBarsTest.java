@@ -118,7 +118,7 @@ class StepBarsTest {
         StepBarsLayout narrow = StepBarsLayout.of(BARS, Painted.LETTERING, 290);
         assertEquals(StepBarsLayout.Sentence.BELOW, narrow.sentence());
         assertTrue(narrow.height() > LAYOUT.height());
-        assertEquals(11 * 25, StepBarsLayout.of(BARS, Painted.LETTERING, 10).width(), "eleven cogs");
+        assertEquals(11 * 24, StepBarsLayout.of(BARS, Painted.LETTERING, 10).width(), "eleven cogs");
     }
 
     @Test
