@@ -69,12 +69,11 @@ public class WindowBenchmark {
     /** Ours, until the first place shows what it read. */
     @Benchmark
     public boolean ourWindow() throws InterruptedException, InvocationTargetException {
-        Thread opening = new Thread(() -> new Windows(Optional.of(Path.of("groupwright.jar").toAbsolutePath()))
-                .openAndWait(Optional.empty()));
+        Thread opening = new Thread(() ->
+                new Windows(Optional.of(Path.of("groupwright.jar").toAbsolutePath())).openAndWait(Optional.empty()));
         opening.setDaemon(true);
         opening.start();
-        return waitFor(child -> child instanceof JTable table
-                && table.getRowCount() > 0);
+        return waitFor(child -> child instanceof JTable table && table.getRowCount() > 0);
     }
 
     private static boolean waitFor(Predicate<Component> there) throws InterruptedException, InvocationTargetException {

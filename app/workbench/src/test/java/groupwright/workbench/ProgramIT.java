@@ -10,9 +10,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -82,8 +82,7 @@ class ProgramIT {
         assumeTrue(File.separatorChar == '/', "displays are named like this where X11 is");
         Ended ended = run(Optional.of(":4711"), List.of());
         assertSampleWritten(ended);
-        assertEquals(
-                "No window: the display :4711 does not answer; the documents are written instead.\n", ended.err());
+        assertEquals("No window: the display :4711 does not answer; the documents are written instead.\n", ended.err());
     }
 
     @Test

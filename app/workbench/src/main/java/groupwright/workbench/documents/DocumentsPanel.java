@@ -89,8 +89,8 @@ final class DocumentsPanel extends JPanel {
 
     private JComponent left() {
         Prose heading = new Prose(words.text("place"), Type.TITLE, Weight.STRONG, Token.INK);
-        heading.setBorder(BorderFactory.createEmptyBorder(
-                Metric.STEP.px(), Metric.GAP.px(), Metric.STEP.px(), Metric.GAP.px()));
+        heading.setBorder(
+                BorderFactory.createEmptyBorder(Metric.STEP.px(), Metric.GAP.px(), Metric.STEP.px(), Metric.GAP.px()));
         list.setName("documents.list");
         list.setOpaque(false);
         list.setCellRenderer(new Cell(words));
@@ -123,8 +123,8 @@ final class DocumentsPanel extends JPanel {
     private JComponent foot() {
         JPanel foot = new JPanel(new StackLayout(Metric.STEP.px()));
         foot.setOpaque(false);
-        foot.setBorder(BorderFactory.createEmptyBorder(
-                Metric.GAP.px(), Metric.GAP.px(), Metric.GAP.px(), Metric.GAP.px()));
+        foot.setBorder(
+                BorderFactory.createEmptyBorder(Metric.GAP.px(), Metric.GAP.px(), Metric.GAP.px(), Metric.GAP.px()));
         foot.add(new Prose(words.text("templates"), Type.SECONDARY, Token.MUTED));
         foot.add(new Prose(words.text("writeAll"), Type.TABLE, Weight.STRONG, Token.INK));
         JPanel buttons = new JPanel(new FlowLayout(FlowLayout.LEADING, Metric.STEP.px(), 0));
@@ -184,7 +184,10 @@ final class DocumentsPanel extends JPanel {
         }
         int of = pages.document().map(PaintedDocument::pageCount).orElse(0);
         Prose count = new Prose(
-                words.text("page", Integer.toString(page + 1), Integer.toString(of)), Type.BODY, Weight.STRONG, Token.INK);
+                words.text("page", Integer.toString(page + 1), Integer.toString(of)),
+                Type.BODY,
+                Weight.STRONG,
+                Token.INK);
         count.setLineWrap(false);
         head.add(count);
         head.revalidate();
@@ -196,8 +199,8 @@ final class DocumentsPanel extends JPanel {
         JPanel why = new JPanel(new StackLayout(Metric.STEP.px()));
         why.setOpaque(false);
         why.setName("documents.refused");
-        why.setBorder(BorderFactory.createEmptyBorder(
-                Metric.GAP.px(), Metric.GAP.px(), Metric.GAP.px(), Metric.GAP.px()));
+        why.setBorder(
+                BorderFactory.createEmptyBorder(Metric.GAP.px(), Metric.GAP.px(), Metric.GAP.px(), Metric.GAP.px()));
         why.add(new Prose(words.text("refused"), Type.HEADING, Weight.STRONG, Token.INK));
         sentences.forEach(sentence -> why.add(new Prose(sentence, Type.TABLE, Token.INK)));
         head.removeAll();
@@ -219,13 +222,14 @@ final class DocumentsPanel extends JPanel {
     }
 
     /** Paints a row of the list. */
-    private static final class Cell extends JComponent implements ListCellRenderer<Row> {
+    private static final class Cell extends JPanel implements ListCellRenderer<Row> {
         private final transient DocumentRow painter;
         private transient DocumentRow.Value value;
         private boolean focused;
 
         Cell(Words words) {
             painter = new DocumentRow(new VerdictMark(words.locale()));
+            setOpaque(false);
         }
 
         @Override

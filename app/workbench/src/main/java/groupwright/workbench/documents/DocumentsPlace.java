@@ -111,7 +111,8 @@ public final class DocumentsPlace implements Place {
                 baseline = Optional.of(ready);
                 baselineOf = name;
             }
-            Set<Use> changed = ready.document().changedSince(baseline.orElseThrow().document());
+            Set<Use> changed =
+                    ready.document().changedSince(baseline.orElseThrow().document());
             shown = Optional.of(ready);
             panel.show(ready.document(), changed, words.text("title." + name));
         }
@@ -152,8 +153,8 @@ public final class DocumentsPlace implements Place {
     private void written(Path out, Writing.Outcome outcome) {
         outcome.problems().forEach(sentence -> bench.tell(Problem.ofFile("", plain(sentence), "")));
         if (!outcome.files().isEmpty()) {
-            sheet.ifPresent(read -> read.rows()
-                    .forEach(row -> row.numbers().ifPresent(now -> compared.put(row.name(), now))));
+            sheet.ifPresent(read ->
+                    read.rows().forEach(row -> row.numbers().ifPresent(now -> compared.put(row.name(), now))));
             baseline = shown;
             baselineOf = shown.isPresent() ? chosen : "";
             panel.say(words.text("written", Integer.toString(outcome.files().size()), out.toString()));

@@ -147,7 +147,8 @@ final class PagesView extends JComponent implements Scrollable, Accessible {
     }
 
     private String accessibleHere() {
-        return here().map(at -> at.number().entry().entry().title() + ", " + at.number().shown())
+        return here().map(at ->
+                        at.number().entry().entry().title() + ", " + at.number().shown())
                 .orElse(name);
     }
 
@@ -188,11 +189,13 @@ final class PagesView extends JComponent implements Scrollable, Accessible {
     }
 
     private int pageHeight() {
-        return document.map(painted -> (int) Math.ceil(painted.pageHeight() * scale())).orElse(0);
+        return document.map(painted -> (int) Math.ceil(painted.pageHeight() * scale()))
+                .orElse(0);
     }
 
     private int pageWidth() {
-        return document.map(painted -> (int) Math.ceil(painted.pageWidth() * scale())).orElse(0);
+        return document.map(painted -> (int) Math.ceil(painted.pageWidth() * scale()))
+                .orElse(0);
     }
 
     private int top(int page) {
@@ -305,7 +308,8 @@ final class PagesView extends JComponent implements Scrollable, Accessible {
 
         @Override
         public void mouseMoved(MouseEvent event) {
-            boolean live = at(event.getPoint()).isPresent() || linkAt(event.getPoint()).isPresent();
+            boolean live =
+                    at(event.getPoint()).isPresent() || linkAt(event.getPoint()).isPresent();
             setCursor(Cursor.getPredefinedCursor(live ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR));
         }
     }

@@ -22,12 +22,7 @@ import java.util.Set;
  * keeps the documents that are written.
  */
 record Writing(
-        Words words,
-        Definition definition,
-        Whereabouts where,
-        Locale locale,
-        LocalDate today,
-        Set<Format> formats)
+        Words words, Definition definition, Whereabouts where, Locale locale, LocalDate today, Set<Format> formats)
         implements Bench.Work<Writing.Outcome> {
     /** What came of it. */
     record Outcome(List<Path> files, List<String> problems) {
@@ -55,8 +50,7 @@ record Writing(
             for (int i = 0; i < names.size() && !progress.isStopped(); i++) {
                 progress.at(i, names.size());
                 List<String> one = List.of(names.get(i));
-                ProjectDocuments.Outcome outcome =
-                        thread.call(() -> documents.write(one, date, where.out(), formats));
+                ProjectDocuments.Outcome outcome = thread.call(() -> documents.write(one, date, where.out(), formats));
                 files.addAll(outcome.written());
                 problems.addAll(outcome.problems());
             }

@@ -9,12 +9,12 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Rectangle;
-import javax.swing.JComponent;
 import javax.swing.JList;
+import javax.swing.JPanel;
 import javax.swing.ListCellRenderer;
 
 /** One thing found: its id muted, its title, what it is muted behind. */
-final class FoundCell extends JComponent implements ListCellRenderer<Found> {
+final class FoundCell extends JPanel implements ListCellRenderer<Found> {
     private static final double MARK = 64;
 
     private transient Found found;

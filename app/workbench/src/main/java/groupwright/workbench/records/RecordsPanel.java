@@ -63,12 +63,7 @@ final class RecordsPanel extends JPanel {
     private int active;
 
     RecordsPanel(
-            Bench bench,
-            Catalogue catalogue,
-            Notations notations,
-            Words words,
-            PlaceName place,
-            List<Listed> kinds) {
+            Bench bench, Catalogue catalogue, Notations notations, Words words, PlaceName place, List<Listed> kinds) {
         super(new BorderLayout());
         this.bench = bench;
         this.catalogue = catalogue;
@@ -105,8 +100,8 @@ final class RecordsPanel extends JPanel {
         head.setOpaque(false);
         list.setOpaque(false);
         detail.setOpaque(false);
-        detail.setBorder(BorderFactory.createEmptyBorder(
-                Metric.STEP.px(), Metric.GAP.px(), Metric.STEP.px(), Metric.GAP.px()));
+        detail.setBorder(
+                BorderFactory.createEmptyBorder(Metric.STEP.px(), Metric.GAP.px(), Metric.STEP.px(), Metric.GAP.px()));
         split.setBorder(BorderFactory.createEmptyBorder());
         split.setOpaque(false);
         split.setResizeWeight(0.5);

@@ -50,6 +50,7 @@ final class Desk {
     private final Executor eventThread;
     private final Locale locale;
     private final Listener listener;
+    private boolean ended; // of the event thread
 
     Desk(LedgerThread thread, Session session, Executor eventThread, Locale locale, Listener listener) {
         this.thread = thread;
@@ -60,6 +61,9 @@ final class Desk {
     }
 
     private void later(Runnable task) {
+        if (ended) {
+            return; // the window looks outside once more while it closes
+        }
         thread.start(() -> {
             try {
                 task.run();
@@ -152,6 +156,7 @@ final class Desk {
 
     /** Ends the thread; nothing may be asked any more. */
     void end() {
+        ended = true;
         thread.close();
     }
 }

@@ -5,10 +5,13 @@ import groupwright.definition.record.RecordKinds;
 import groupwright.workbench.bench.Bench;
 import groupwright.workbench.bench.Place;
 import groupwright.workbench.bench.PlaceName;
+import groupwright.workbench.claims.ClaimsPlace;
+import groupwright.workbench.concepts.ConceptsPlace;
 import groupwright.workbench.documents.DocumentsPlace;
 import groupwright.workbench.documents.Whereabouts;
 import groupwright.workbench.records.RecordsPlace;
 import groupwright.workbench.records.RecordsPlace.Shown;
+import groupwright.workbench.riders.RidersPlace;
 import java.time.Clock;
 import java.util.List;
 import java.util.function.Supplier;
@@ -26,19 +29,37 @@ final class Places {
     static List<Place> all(Bench bench, Catalogue catalogue, Supplier<Whereabouts> where) {
         Clock clock = Clock.systemDefaultZone();
         return List.of(
+                new RidersPlace(bench, catalogue),
+                new ConceptsPlace(bench, catalogue),
+                new ClaimsPlace(bench, catalogue, clock),
                 new RecordsPlace(
                         bench,
                         catalogue,
                         PlaceName.BIKES,
                         List.of(new Shown(
                                 RecordKinds.BIKE,
-                                List.of("id", "title", "chainstay_mm", "driverSmallest_teeth", "largestRing_teeth", "largestTyre_mm")))),
+                                List.of(
+                                        "id",
+                                        "title",
+                                        "chainstay_mm",
+                                        "driverSmallest_teeth",
+                                        "largestRing_teeth",
+                                        "largestTyre_mm")))),
                 new RecordsPlace(
                         bench,
                         catalogue,
                         PlaceName.WEIGHT,
                         List.of(
-                                new Shown(RecordKinds.PART, List.of("id", "title", "group", "mass_g", "basis", "quantity", "unitCost_minor")),
+                                new Shown(
+                                        RecordKinds.PART,
+                                        List.of(
+                                                "id",
+                                                "title",
+                                                "group",
+                                                "mass_g",
+                                                "basis",
+                                                "quantity",
+                                                "unitCost_minor")),
                                 new Shown(RecordKinds.LINE_SOLD, List.of("id", "title", "channel", "price_minor")),
                                 new Shown(RecordKinds.YARDSTICK, List.of("id", "title")))),
                 new RecordsPlace(

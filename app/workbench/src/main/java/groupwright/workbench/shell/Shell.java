@@ -99,7 +99,8 @@ public final class Shell implements Bench {
         this.ripple = new RipplePanel(locale, this::open, this::select, this::undo);
         this.work = new WorkBench(words, EventQueue::invokeLater, this::broken);
         this.content = new Content(words, bar, rail, problems, work, workings, ripple);
-        for (Place place : Places.all(this, opened.catalogue(), () -> new Whereabouts(standing.folder(), standing.files()))) {
+        for (Place place :
+                Places.all(this, opened.catalogue(), () -> new Whereabouts(standing.folder(), standing.files()))) {
             places.put(place.name(), place);
         }
         Map<PlaceName, Integer> nothingOpen = new EnumMap<>(PlaceName.class);
@@ -125,7 +126,8 @@ public final class Shell implements Bench {
      *
      * @param problems all that is wrong with it
      */
-    record Opened(Session session,
+    record Opened(
+            Session session,
             Definition definition,
             Catalogue catalogue,
             Standing standing,

@@ -22,7 +22,8 @@ import org.junit.jupiter.api.extension.ExtensionContext;
             if (!GraphicsEnvironment.isHeadless()) {
                 return ConditionEvaluationResult.enabled("there is a display");
             }
-            String reason = context.getDisplayName() + " skipped: there is no display; run it under one, as .ci/run does";
+            String reason =
+                    context.getDisplayName() + " skipped: there is no display; run it under one, as .ci/run does";
             System.err.println(reason);
             return ConditionEvaluationResult.disabled(reason);
         }

@@ -107,7 +107,9 @@ final class OpenWindow implements AutoCloseable {
         while (!EventThread.on(condition::getAsBoolean)) {
             if (System.currentTimeMillis() > end) {
                 Assertions.fail("waited in vain until " + what + "; the foot says: "
-                        + EventThread.on(() -> window.shell().map(shell -> shell.ripple().sentence()).orElse("–"))
+                        + EventThread.on(() -> window.shell()
+                                .map(shell -> shell.ripple().sentence())
+                                .orElse("–"))
                         + "; problems: " + EventThread.on(this::problems));
             }
             try {
@@ -223,8 +225,7 @@ final class OpenWindow implements AutoCloseable {
     BufferedImage picture() {
         settle();
         return read(() -> {
-            BufferedImage image = new BufferedImage(
-                    window.getWidth(), window.getHeight(), BufferedImage.TYPE_INT_RGB);
+            BufferedImage image = new BufferedImage(window.getWidth(), window.getHeight(), BufferedImage.TYPE_INT_RGB);
             window.paint(image.getGraphics());
             return image;
         });
@@ -241,13 +242,14 @@ final class OpenWindow implements AutoCloseable {
         System.err.println(events.report()); // the only place that tells how busy the event thread was
         boolean[] closed = {false};
         act(() -> {
-            window.shell().ifPresentOrElse(
-                    shell -> shell.desk().close(() -> {
-                        shell.end();
-                        window.dispose();
-                        closed[0] = true;
-                    }),
-                    () -> closed[0] = true);
+            window.shell()
+                    .ifPresentOrElse(
+                            shell -> shell.desk().close(() -> {
+                                shell.end();
+                                window.dispose();
+                                closed[0] = true;
+                            }),
+                            () -> closed[0] = true);
         });
         await("the window is closed", () -> closed[0]);
         events.end();

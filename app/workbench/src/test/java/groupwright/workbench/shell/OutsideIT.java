@@ -22,7 +22,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** What others do to the folder while the window is open. */
 @NeedsDisplay
 class OutsideIT {
-    private static final Address TARGET = Address.parse("R-005.criteria.k1.target").orElseThrow();
+    private static final Address TARGET =
+            Address.parse("R-005.criteria.k1.target").orElseThrow();
 
     @TempDir
     Path folder;
@@ -43,11 +44,9 @@ class OutsideIT {
 
     private static void target(OpenWindow open, double value) {
         open.act(() -> open.shell()
-                .edit(
-                        Optional.empty(),
-                        project -> project.with(TARGET, Optional.of(Amount.of(value))),
-                        refused -> {}));
-        open.await("the edit has arrived", () -> open.shell().ripple().sentence().contains("R-005 target"));
+                .edit(Optional.empty(), project -> project.with(TARGET, Optional.of(Amount.of(value))), refused -> {}));
+        open.await(
+                "the edit has arrived", () -> open.shell().ripple().sentence().contains("R-005 target"));
         open.settle();
     }
 
@@ -57,9 +56,11 @@ class OutsideIT {
             target(open, 19);
             rewrite("requirements/R-007.json", "\"target\": 480", "\"target\": 470");
             open.act(() -> open.shell().desk().lookOutside());
-            open.await("R-007 has come in", () -> open.shell().ripple().sentence().contains("R-007"));
+            open.await(
+                    "R-007 has come in", () -> open.shell().ripple().sentence().contains("R-007"));
             assertEquals(
-                    Optional.of(Amount.of(19)), open.read(() -> open.shell().definition().value(TARGET)));
+                    Optional.of(Amount.of(19)),
+                    open.read(() -> open.shell().definition().value(TARGET)));
             assertEquals(List.of(), open.read(open::problems));
         }
     }
@@ -69,18 +70,18 @@ class OutsideIT {
         try (OpenWindow open = OpenWindow.on(project, folder)) {
             rewrite("requirements/R-005.json", "\"target\": 18", "\"target\": 17");
             target(open, 19);
-            open.await("the conflict is listed", () -> !open.shell()
-                    .standing()
-                    .conflicts()
-                    .isEmpty());
+            open.await(
+                    "the conflict is listed",
+                    () -> !open.shell().standing().conflicts().isEmpty());
             String told = String.join("\n", open.read(open::problems));
             assertTrue(told.contains("R-005") && told.contains("19") && told.contains("17"), told);
             open.click(open.saying("Take 17"));
-            open.await("theirs is taken", () -> open.shell()
-                    .definition()
-                    .value(TARGET)
-                    .equals(Optional.of(Amount.of(17))));
-            open.await("nothing waits any more", () -> open.shell().standing().conflicts().isEmpty());
+            open.await(
+                    "theirs is taken",
+                    () -> open.shell().definition().value(TARGET).equals(Optional.of(Amount.of(17))));
+            open.await(
+                    "nothing waits any more",
+                    () -> open.shell().standing().conflicts().isEmpty());
         }
     }
 
@@ -107,9 +108,11 @@ class OutsideIT {
         try (OpenWindow open = OpenWindow.on(project, folder)) {
             rewrite("parts/P-001.json", "{", "{,");
             open.act(() -> open.shell().desk().lookOutside());
-            open.await("the file is named", () -> String.join("\n", open.problems()).contains("P-001"));
-            assertTrue(open.read(() ->
-                    open.shell().definition().get(Sample.id("P-001")).isPresent()));
+            open.await(
+                    "the file is named",
+                    () -> String.join("\n", open.problems()).contains("P-001"));
+            assertTrue(open.read(
+                    () -> open.shell().definition().get(Sample.id("P-001")).isPresent()));
         }
     }
 

@@ -56,7 +56,8 @@ class WalkIT {
                 OpenWindow open = OpenWindow.onSample(folder, theme, locale)) {
             Path project = open.read(() -> open.shell().standing().folder());
             Definition opened = open.read(() -> open.shell().definition());
-            assertEquals(PlaceName.REQUIREMENTS, open.read(() -> open.shell().place().name()));
+            assertEquals(
+                    PlaceName.REQUIREMENTS, open.read(() -> open.shell().place().name()));
 
             changeACog(open);
             assertTrue(open.foot().contains("C-002 cogs 45 → 46"), open.foot());
@@ -70,8 +71,10 @@ class WalkIT {
             assertEquals(language.equals("de") ? "460,0" : "460.0", value, "46 / 10");
 
             open.act(open.shell()::undo);
-            open.await("undone", () -> open.shell().definition().equals(opened)
-                    || open.shell().standing().undo().isEmpty());
+            open.await(
+                    "undone",
+                    () -> open.shell().definition().equals(opened)
+                            || open.shell().standing().undo().isEmpty());
             open.settle();
             assertEquals(45, cogs(open).get(cogs(open).size() - 1));
 
@@ -86,9 +89,7 @@ class WalkIT {
             Definition inMemory = open.read(() -> open.shell().definition());
             assertEquals(
                     List.of(),
-                    Definition.changes(
-                                    ProjectFiles.read(project).definition().orElseThrow(), inMemory)
-                            .stream()
+                    Definition.changes(ProjectFiles.read(project).definition().orElseThrow(), inMemory).stream()
                             .filter(change -> !change.before().equals(change.after()))
                             .toList());
         }
@@ -110,12 +111,14 @@ class WalkIT {
     private static void openTheWorkingsOf(OpenWindow open, String requirement) {
         open.act(() -> open.shell().open(Address.of(Sample.id(requirement))));
         open.settle();
-        open.await("its workings are shown", () -> open.shell()
-                .workings()
-                .shown()
-                .filter(sheet -> sheet.judged().stream()
-                        .anyMatch(judged -> judged.requirement().text().equals(requirement)))
-                .isPresent());
+        open.await(
+                "its workings are shown",
+                () -> open.shell()
+                        .workings()
+                        .shown()
+                        .filter(sheet -> sheet.judged().stream()
+                                .anyMatch(judged -> judged.requirement().text().equals(requirement)))
+                        .isPresent());
     }
 
     private static void approveAClaim(OpenWindow open) {
@@ -129,18 +132,20 @@ class WalkIT {
         });
         open.type("marketing lead");
         open.click(open.component("claims.now"));
-        open.await("the claim has one approval more", () -> open.shell()
-                        .definition()
-                        .get(Sample.id("K-009"), Claim.class)
-                        .orElseThrow()
-                        .approvals()
-                        .size()
-                == Sample.definition()
+        open.await(
+                "the claim has one approval more",
+                () -> open.shell()
+                                .definition()
                                 .get(Sample.id("K-009"), Claim.class)
                                 .orElseThrow()
                                 .approvals()
                                 .size()
-                        + 1);
+                        == Sample.definition()
+                                        .get(Sample.id("K-009"), Claim.class)
+                                        .orElseThrow()
+                                        .approvals()
+                                        .size()
+                                + 1);
         open.settle();
     }
 
