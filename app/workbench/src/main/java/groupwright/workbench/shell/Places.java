@@ -9,6 +9,7 @@ import groupwright.workbench.documents.DocumentsPlace;
 import groupwright.workbench.documents.Whereabouts;
 import groupwright.workbench.records.RecordsPlace;
 import groupwright.workbench.records.RecordsPlace.Shown;
+import groupwright.workbench.requirements.RequirementsPlace;
 import java.time.Clock;
 import java.util.List;
 import java.util.function.Supplier;
@@ -26,6 +27,7 @@ final class Places {
     static List<Place> all(Bench bench, Catalogue catalogue, Supplier<Whereabouts> where) {
         Clock clock = Clock.systemDefaultZone();
         return List.of(
+                new RequirementsPlace(bench, catalogue),
                 new RecordsPlace(
                         bench,
                         catalogue,
