@@ -11,6 +11,7 @@ import groupwright.workbench.documents.DocumentsPlace;
 import groupwright.workbench.documents.Whereabouts;
 import groupwright.workbench.records.RecordsPlace;
 import groupwright.workbench.records.RecordsPlace.Shown;
+import groupwright.workbench.requirements.RequirementsPlace;
 import groupwright.workbench.riders.RidersPlace;
 import java.time.Clock;
 import java.util.List;
@@ -30,6 +31,7 @@ final class Places {
         Clock clock = Clock.systemDefaultZone();
         return List.of(
                 new RidersPlace(bench, catalogue),
+                new RequirementsPlace(bench, catalogue),
                 new ConceptsPlace(bench, catalogue),
                 new ClaimsPlace(bench, catalogue, clock),
                 new RecordsPlace(

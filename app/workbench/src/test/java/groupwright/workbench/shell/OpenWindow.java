@@ -216,6 +216,11 @@ final class OpenWindow implements AutoCloseable {
         }
     }
 
+    /** What has the focus; on the event thread. */
+    Component focusNow() {
+        return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    }
+
     /** What has the focus. */
     Component focus() {
         return read(() -> KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());

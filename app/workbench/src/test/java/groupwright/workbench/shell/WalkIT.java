@@ -125,11 +125,9 @@ class WalkIT {
         open.act(() -> open.shell().open(Address.of(Sample.id("K-009"))));
         open.settle();
         open.click(open.component("claims.approve"));
-        JTextField by = (JTextField) open.component("claims.by");
-        open.act(() -> {
-            by.setText("");
-            by.requestFocusInWindow();
-        });
+        open.component("claims.now");
+        open.await("who approves is asked", () -> open.focusNow() instanceof JTextField);
+        open.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
         open.type("marketing lead");
         open.click(open.component("claims.now"));
         open.await(
