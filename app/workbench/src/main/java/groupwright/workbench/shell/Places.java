@@ -5,6 +5,7 @@ import groupwright.definition.record.RecordKinds;
 import groupwright.workbench.bench.Bench;
 import groupwright.workbench.bench.Place;
 import groupwright.workbench.bench.PlaceName;
+import groupwright.workbench.concepts.ConceptsPlace;
 import groupwright.workbench.documents.DocumentsPlace;
 import groupwright.workbench.documents.Whereabouts;
 import groupwright.workbench.records.RecordsPlace;
@@ -26,6 +27,7 @@ final class Places {
     static List<Place> all(Bench bench, Catalogue catalogue, Supplier<Whereabouts> where) {
         Clock clock = Clock.systemDefaultZone();
         return List.of(
+                new ConceptsPlace(bench, catalogue),
                 new RecordsPlace(
                         bench,
                         catalogue,
