@@ -13,6 +13,7 @@ import groupwright.workbench.lists.ListRow;
 import groupwright.workbench.lists.ListTable;
 import groupwright.workbench.lists.PlaceHead;
 import groupwright.workbench.lists.Wrapped;
+import groupwright.workbench.look.Look;
 import groupwright.workbench.look.Metric;
 import groupwright.workbench.look.Token;
 import groupwright.workbench.look.Words;
@@ -36,6 +37,9 @@ final class ClaimsView extends JPanel {
     private final transient Words words;
     private final transient Runnable add;
     private final PlaceHead head;
+    /** A facet has room for its focus ring around its text. */
+    private static final int INDENT = 13;
+
     private final Facets facets;
     private final ListTable<ClaimRow> table;
     private final ListAndDetail middle;
@@ -126,7 +130,7 @@ final class ClaimsView extends JPanel {
 
     private JComponent facetsRow() {
         Wrapped row = new Wrapped(facets);
-        row.setBorder(BorderFactory.createEmptyBorder(0, 0, Metric.HALF_STEP.px(), Metric.STEP.px()));
+        row.setBorder(BorderFactory.createEmptyBorder(0, Look.pixels(INDENT), Metric.HALF_STEP.px(), Metric.STEP.px()));
         return row;
     }
 

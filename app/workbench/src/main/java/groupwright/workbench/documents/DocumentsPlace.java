@@ -128,13 +128,18 @@ public final class DocumentsPlace implements Place {
         // documents are no records
     }
 
+    /** Shows a document. */
+    public void choose(String name) {
+        chosen = name;
+        baselineOf = "";
+        sheet.ifPresent(this::show);
+        bench.refresh();
+    }
+
     private final class Acts implements DocumentsPanel.Acts {
         @Override
         public void choose(String name) {
-            chosen = name;
-            baselineOf = "";
-            sheet.ifPresent(DocumentsPlace.this::show);
-            bench.refresh();
+            DocumentsPlace.this.choose(name);
         }
 
         @Override

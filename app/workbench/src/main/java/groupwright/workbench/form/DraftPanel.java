@@ -25,6 +25,7 @@ final class DraftPanel extends Stack {
         this.body = new FormBody(context, source);
         JButton main = new JButton(context.words().text("form.add", noun));
         main.putClientProperty("FlatLaf.styleClass", "main");
+        main.setName("form.add");
         main.addActionListener(pressed -> addNow());
         JButton plain = new JButton(context.words().text("form.discard"));
         plain.addActionListener(pressed -> discard.run());

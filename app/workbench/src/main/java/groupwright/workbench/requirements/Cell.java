@@ -141,7 +141,8 @@ sealed interface Cell {
         public void paint(Drawing drawing) {
             double baseline = Type.TABLE.baseline(drawing.height() / 2);
             drawing.text(comparator, 0, baseline, Type.TABLE, Weight.REGULAR, Token.MUTED);
-            double width = drawing.width() - unitRoom + Metric.UNIT_COLUMN.units();
+            double room = Math.max(unitRoom, Widths.unitRoom(chip.unit()));
+            double width = drawing.width() - room + Metric.UNIT_COLUMN.units();
             try (Drawing part = drawing.part(0, 0, width, drawing.height())) {
                 ChipPainter.IN_COLUMN.paint(part, chip);
             }

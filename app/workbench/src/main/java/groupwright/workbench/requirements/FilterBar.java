@@ -26,6 +26,7 @@ import javax.swing.event.DocumentListener;
 /** Facets with counts, and fields to narrow and sort the list. In one line where there is room, else in two. */
 final class FilterBar extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final int INDENT = 13; // a facet has room for its focus ring around its text
     private static final int SEARCH_WIDTH = 168;
 
     private final transient Words words;
@@ -59,7 +60,7 @@ final class FilterBar extends JPanel {
         this.words = words;
         this.chosen = chosen;
         setOpaque(false);
-        setLayout(new OneOrTwoLines(OneOrTwoLines.Second.AT_THE_END, -Look.pixels(3), Look.pixels(6)));
+        setLayout(new OneOrTwoLines(OneOrTwoLines.Second.AT_THE_END, Look.pixels(INDENT), Look.pixels(INDENT)));
         facets = new Facets(List.of(facet(Facet.ALL, 0)), 0, index -> take(filter.with(shown.get(index))));
         add(facets);
         add(fields);

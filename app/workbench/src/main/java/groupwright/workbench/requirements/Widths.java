@@ -14,9 +14,9 @@ import java.util.function.Function;
  * figures and bars.
  *
  * @param targetNumber widest number of the targets
- * @param targetUnit widest unit of the targets
+ * @param targetUnit room for units behind the targets
  * @param valueNumber widest value
- * @param valueUnit widest unit of the values
+ * @param valueUnit room for units behind the values
  * @param margin widest margin
  */
 record Widths(
@@ -48,20 +48,41 @@ record Widths(
                 .toList();
         return new Widths(
                 widest(comparators, text -> text, Weight.REGULAR, Type.TABLE),
-                widest(rows, row -> row.limit().number(), Weight.REGULAR, Type.TABLE),
-                unit(rows, row -> row.limit().unit()),
+                number(rows, row -> row.limit().number(), row -> row.limit().unit(), Weight.REGULAR),
+                Metric.UNIT_COLUMN.units(),
                 Math.max(
                         Type.TABLE.width(missing, Weight.REGULAR),
-                        widest(rows, row -> row.value().map(v -> v.value()).orElse(""), Weight.STRONG, Type.TABLE)),
-                unit(rows, row -> row.value().map(v -> v.unit()).orElse("")),
+                        number(
+                                rows,
+                                row -> row.value().map(v -> v.value()).orElse(""),
+                                row -> row.value().map(v -> v.unit()).orElse(""),
+                                Weight.STRONG)),
+                Metric.UNIT_COLUMN.units(),
                 Math.max(
                         Type.SECONDARY.width(marginHead, Weight.REGULAR),
                         widest(rows, Row.Measured::margin, Weight.REGULAR, Type.TABLE)),
                 MARK + widest(verdicts, text -> text, Weight.STRONG, Type.TABLE));
     }
 
-    private static double unit(List<Row.Measured> rows, Function<Row.Measured, String> unit) {
-        return Math.max(Metric.UNIT_COLUMN.units(), UNIT_GAP + widest(rows, unit, Weight.REGULAR, Type.CAPTION));
+    /** Room for the numbers before the column of units; a unit that is too long for its column pushes its own number. */
+    private static double number(
+            List<Row.Measured> rows,
+            Function<Row.Measured, String> number,
+            Function<Row.Measured, String> unit,
+            Weight weight) {
+        double widest = widest(rows, number, weight, Type.TABLE);
+        for (Row.Measured row : rows) {
+            double beyond = unitRoom(unit.apply(row)) - Metric.UNIT_COLUMN.units();
+            if (beyond > 0) {
+                widest = Math.max(widest, Type.TABLE.width(number.apply(row), weight) + beyond);
+            }
+        }
+        return widest;
+    }
+
+    /** Room a unit takes behind its number. */
+    static double unitRoom(String unit) {
+        return Math.max(Metric.UNIT_COLUMN.units(), UNIT_GAP + Type.CAPTION.width(unit, Weight.REGULAR));
     }
 
     private static <T> double widest(Collection<T> all, Function<T, String> text, Weight weight, Type type) {

@@ -38,6 +38,7 @@ public final class RipplePanel extends JPanel {
     private final transient Consumer<Address> open;
     private final transient Consumer<Ask> select;
     private final transient Runnable undo;
+    private final transient Runnable documents;
     private final JPanel line = new JPanel(new BorderLayout());
     private final JPanel list = new JPanel(new BorderLayout());
     private transient Optional<RippleSheet> shown = Optional.empty();
@@ -47,14 +48,16 @@ public final class RipplePanel extends JPanel {
      * @param open goes to a record or field
      * @param select shows the workings of a figure
      * @param undo undoes the step
+     * @param documents goes to the documents
      */
-    public RipplePanel(Locale locale, Consumer<Address> open, Consumer<Ask> select, Runnable undo) {
+    public RipplePanel(Locale locale, Consumer<Address> open, Consumer<Ask> select, Runnable undo, Runnable documents) {
         super(new BorderLayout());
         this.locale = locale;
         this.words = Words.of(RipplePanel.class, locale);
         this.open = open;
         this.select = select;
         this.undo = undo;
+        this.documents = documents;
         setName("ripple");
         list.setVisible(false);
         list.setOpaque(false);
@@ -102,6 +105,22 @@ public final class RipplePanel extends JPanel {
         }
         revalidate();
         repaint();
+    }
+
+    /** Says after a step how many documents read otherwise now. */
+    public void showDocuments(int count, String first) {
+        if (shown.isEmpty() || count == 0) {
+            return;
+        }
+        String text =
+                count == 1 ? words.text("document.one", first) : words.text("document.many", Integer.toString(count));
+        tell(sentence + " " + text + ".");
+        LinkLabel link = new LinkLabel(text, Type.TABLE, documents);
+        link.setName("ripple.documents");
+        if (line.getComponent(0) instanceof JPanel start) {
+            start.add(link);
+            start.revalidate();
+        }
     }
 
     private Component item(RippleSheet.Item item, int index) {

@@ -1,5 +1,7 @@
 package groupwright.workbench.shell;
 
+import groupwright.definition.record.Address;
+import groupwright.definition.record.RecordId;
 import groupwright.workbench.look.Look;
 import groupwright.workbench.look.Theme;
 import groupwright.workbench.look.Words;
@@ -39,6 +41,9 @@ final class Menu {
         menu.add(item("menu.sample", window::openSample));
         menu.add(item("menu.freshSample", window::freshSample));
         menu.addSeparator();
+        menu.add(item(
+                "menu.settings",
+                () -> window.shell().ifPresent(shell -> shell.openSettings(Address.of(RecordId.PROJECT)))));
         menu.add(item("menu.saveElsewhere", window::saveElsewhere));
         menu.add(item("menu.leave", window::leave));
         return menu;

@@ -23,12 +23,15 @@ import groupwright.workbench.bench.Bench;
 import groupwright.workbench.bench.Place;
 import groupwright.workbench.bench.PlaceName;
 import groupwright.workbench.bench.Stage;
+import groupwright.workbench.documents.DocumentNumbers;
+import groupwright.workbench.documents.DocumentsPlace;
 import groupwright.workbench.documents.Whereabouts;
 import groupwright.workbench.find.FindField;
 import groupwright.workbench.find.FindIndex;
 import groupwright.workbench.find.Found;
 import groupwright.workbench.look.Words;
 import groupwright.workbench.ripple.RipplePanel;
+import groupwright.workbench.workings.PageLinks;
 import groupwright.workbench.workings.WorkingsPanel;
 import groupwright.workbench.workings.WorkingsReading;
 import groupwright.workbench.workings.WorkingsSheet;
@@ -36,6 +39,7 @@ import java.awt.EventQueue;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -59,6 +63,7 @@ public final class Shell implements Bench {
     private final Locale locale;
     private final Words words;
     private final Desk desk;
+    private final Catalogue catalogue;
     private final Host host;
     private final Map<PlaceName, Place> places = new EnumMap<>(PlaceName.class);
     private final Rail rail;
@@ -74,6 +79,8 @@ public final class Shell implements Bench {
     private Definition definition;
     private Standing standing;
     private RecentStep recent = RecentStep.NONE;
+    private Optional<DocumentNumbers> documents = Optional.empty();
+    private Optional<SettingsDialog> settings = Optional.empty();
     private Place inSight;
     private volatile long generation; // read by the ledger's thread to skip what nobody wants any more
 
@@ -90,13 +97,14 @@ public final class Shell implements Bench {
         this.definition = opened.definition();
         this.standing = opened.standing();
         this.index = opened.index();
+        this.catalogue = opened.catalogue();
         this.desk = new Desk(thread, opened.session(), EventQueue::invokeLater, locale, new Arrivals());
         this.find = new FindField(locale, (query, most) -> index.find(query, most), this::go);
         this.rail = new Rail(words, this::go);
         this.bar = new TopBar(words, find, new Acts());
         this.problems = new Problems(words, new Help());
-        this.workings = new WorkingsPanel(locale, this::select, this::open);
-        this.ripple = new RipplePanel(locale, this::open, this::select, this::undo);
+        this.workings = new WorkingsPanel(locale, this::select, this::open, this::openDocument);
+        this.ripple = new RipplePanel(locale, this::open, this::select, this::undo, () -> go(PlaceName.DOCUMENTS));
         this.work = new WorkBench(words, EventQueue::invokeLater, this::broken);
         this.content = new Content(words, bar, rail, problems, work, workings, ripple);
         for (Place place :
@@ -118,6 +126,7 @@ public final class Shell implements Bench {
                         ? PlaceName.REQUIREMENTS
                         : places.keySet().iterator().next());
         readRail();
+        readDocuments();
         new Keys(this, content).install();
     }
 
@@ -184,6 +193,7 @@ public final class Shell implements Bench {
 
     /** Ends all work; the project must have been closed before. */
     void end() {
+        settings.ifPresent(SettingsDialog::close);
         work.end();
         desk.end();
     }
@@ -249,13 +259,27 @@ public final class Shell implements Bench {
     @Override
     public void open(Address address) {
         Optional<Place> place = PlaceName.of(address.record()).flatMap(name -> Optional.ofNullable(places.get(name)));
-        if (place.isEmpty()) {
-            host.titled(words.text("title", definition.project().name()));
-            ripple.say(words.text("noPlace", address.toString()));
+        if (place.isEmpty()) { // only the project itself has no place
+            openSettings(address);
             return;
         }
         go(place.get().name());
         place.get().reveal(address);
+    }
+
+    /** Shows the settings of the project. */
+    void openSettings(Address address) {
+        if (settings.isEmpty()) {
+            settings = Optional.of(new SettingsDialog(this, catalogue, words));
+        }
+        settings.get().show(content, address);
+    }
+
+    private void openDocument(String name) {
+        go(PlaceName.DOCUMENTS);
+        if (inSight instanceof DocumentsPlace place) {
+            place.choose(name);
+        }
     }
 
     @Override
@@ -402,7 +426,29 @@ public final class Shell implements Bench {
         readPlace();
         readWorkings();
         readRail();
+        settings.ifPresent(SettingsDialog::refresh);
         desk.ask(view -> FindIndex.of(view.definition(), view.catalogue()), made -> index = made);
+        readDocuments();
+    }
+
+    /** Makes all documents without their pages, last of all because it takes longest. */
+    private void readDocuments() {
+        long asked = generation;
+        Whereabouts where = new Whereabouts(standing.folder(), standing.files());
+        desk.ask(
+                view -> asked == generation || documents.isEmpty()
+                        ? Optional.of(DocumentNumbers.read(view, where, locale))
+                        : Optional.<DocumentNumbers>empty(),
+                read -> read.ifPresent(this::documentsRead));
+    }
+
+    private void documentsRead(DocumentNumbers read) {
+        documents.map(read::changedSince).filter(changed -> !changed.isEmpty()).ifPresent(changed -> {
+            ripple.showDocuments(changed.size(), changed.get(0).title());
+            rail.touched(EnumSet.of(PlaceName.DOCUMENTS));
+        });
+        documents = Optional.of(read);
+        readWorkings();
     }
 
     private Set<PlaceName> touched(Step step) {
@@ -459,9 +505,18 @@ public final class Shell implements Bench {
                 view -> new WorkingsAnswer(new WorkingsReading(view, changed, locale).of(ask.get()), view.definition()),
                 answer -> {
                     if (trail.here().equals(ask)) {
-                        workings.show(answer.sheet(), answer.definition());
+                        workings.show(answer.sheet().onPages(pages(ask.get())), answer.definition());
                     }
                 });
+    }
+
+    private List<WorkingsSheet.Link> pages(Ask ask) {
+        if (documents.isEmpty()) {
+            return PageLinks.looking(locale);
+        }
+        Map<String, String> titles = new LinkedHashMap<>();
+        documents.get().with(ask).forEach(document -> titles.put(document.name(), document.title()));
+        return PageLinks.of(titles, locale);
     }
 
     private record WorkingsAnswer(WorkingsSheet sheet, Definition definition) {}

@@ -3,6 +3,7 @@ package groupwright.workbench.workings;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
+import java.awt.Insets;
 import java.awt.LayoutManager;
 
 /**
@@ -50,7 +51,8 @@ public final class EndsLayout implements LayoutManager {
         if (index > 0) {
             return child.getPreferredSize();
         }
-        int room = Math.max(0, parent.getWidth() - ends(parent));
+        Insets insets = parent.getInsets();
+        int room = Math.max(0, parent.getWidth() - insets.left - insets.right - ends(parent));
         return new Dimension(room, StackLayout.heightAt(child, room));
     }
 
@@ -64,7 +66,9 @@ public final class EndsLayout implements LayoutManager {
             above = Math.max(above, rise);
             below = Math.max(below, size.height - rise);
         }
-        return new Dimension(ends(parent), Math.max(least, above + below));
+        Insets insets = parent.getInsets();
+        return new Dimension(
+                ends(parent) + insets.left + insets.right, Math.max(least, above + below) + insets.top + insets.bottom);
     }
 
     @Override
@@ -82,12 +86,15 @@ public final class EndsLayout implements LayoutManager {
             above = Math.max(above, rise);
             below = Math.max(below, size.height - rise);
         }
-        int baseline = above + Math.max(0, parent.getHeight() - above - below) / 2;
-        int right = parent.getWidth();
+        Insets insets = parent.getInsets();
+        int height = parent.getHeight() - insets.top - insets.bottom;
+        int baseline = insets.top + above + Math.max(0, height - above - below) / 2;
+        int right = parent.getWidth() - insets.right;
         for (int i = parent.getComponentCount() - 1; i >= 0; i--) {
             Component child = parent.getComponent(i);
             Dimension size = sizeOf(parent, i);
-            child.setBounds(i == 0 ? 0 : right - size.width, baseline - rise(child, size), size.width, size.height);
+            child.setBounds(
+                    i == 0 ? insets.left : right - size.width, baseline - rise(child, size), size.width, size.height);
             right -= size.width + gap;
         }
     }

@@ -66,6 +66,7 @@ public final class WorkingsPanel extends JPanel {
     private final transient Words words;
     private final transient Consumer<Ask> select;
     private final transient Consumer<Address> open;
+    private final transient Consumer<String> openDocument;
     private final Column column = new Column();
     private final JScrollPane scroll;
     private transient Optional<WorkingsSheet> shown = Optional.empty();
@@ -74,13 +75,15 @@ public final class WorkingsPanel extends JPanel {
     /**
      * @param select makes another figure the one that is shown
      * @param open goes to a record or field
+     * @param openDocument shows a document
      */
-    public WorkingsPanel(Locale locale, Consumer<Ask> select, Consumer<Address> open) {
+    public WorkingsPanel(Locale locale, Consumer<Ask> select, Consumer<Address> open, Consumer<String> openDocument) {
         super(new BorderLayout());
         this.locale = locale;
         this.words = Words.of(WorkingsPanel.class, locale);
         this.select = select;
         this.open = open;
+        this.openDocument = openDocument;
         setName("workings");
         getAccessibleContext().setAccessibleName(words.text("title"));
         scroll = new JScrollPane(
@@ -314,6 +317,8 @@ public final class WorkingsPanel extends JPanel {
             open.accept(field.address());
         } else if (target instanceof ToFigure figure) {
             select.accept(figure.ask());
+        } else if (target instanceof WorkingsSheet.ToDocument document) {
+            openDocument.accept(document.name());
         }
     }
 

@@ -5,6 +5,7 @@ import groupwright.definition.figure.Verdict;
 import groupwright.definition.record.Address;
 import groupwright.definition.record.RecordId;
 import groupwright.documents.trace.ShownValue;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -83,6 +84,9 @@ public record WorkingsSheet(
     /** To the workings of another figure. */
     public record ToFigure(Ask ask) implements Target {}
 
+    /** To a document, by the name it is asked for. */
+    public record ToDocument(String name) implements Target {}
+
     /** Nowhere. */
     public record Nowhere() implements Target {}
 
@@ -131,6 +135,15 @@ public record WorkingsSheet(
         HERE,
         SOMETHING,
         NOTHING_YET
+    }
+
+    /** The same with the pages it stands on at the end of the chain. */
+    public WorkingsSheet onPages(List<Link> pages) {
+        List<Link> longer = new ArrayList<>(chain);
+        longer.addAll(pages);
+        return new WorkingsSheet(
+                ask, name, about, concept, value, standing, before, judged, formula, goesIn, missing, knowledge, source,
+                leavesOut, others, longer);
     }
 
     public WorkingsSheet {

@@ -28,6 +28,7 @@ import org.junit.jupiter.api.Assertions;
 final class OpenWindow implements AutoCloseable {
     private static final long PATIENCE_MS = 20_000;
     private static final int KEY_DELAY_MS = 20;
+    private static final int MOST_TABS = 200;
 
     private final EventThread events = EventThread.watched();
     private final Robot robot;
@@ -214,6 +215,42 @@ final class OpenWindow implements AutoCloseable {
                 press(KeyEvent.getExtendedKeyCodeForChar(c));
             }
         }
+    }
+
+    /** Presses Tab until something has the focus. */
+    void tabTo(String what, java.util.function.Predicate<Component> there) {
+        List<String> passed = new java.util.ArrayList<>();
+        for (int i = 0; i < MOST_TABS; i++) {
+            Component focus = read(this::focusNow);
+            if (focus != null && read(() -> there.test(focus))) {
+                return;
+            }
+            passed.add(read(() -> described(focus)));
+            press(KeyEvent.VK_TAB);
+        }
+        Assertions.fail("Tab never reached " + what + "; it passed " + passed);
+    }
+
+    /** Presses Tab until the component with a name has the focus. */
+    void tabTo(String name) {
+        tabTo(name, component -> name.equals(component.getName()));
+    }
+
+    /** Presses Tab until the component with an accessible name has the focus. */
+    void tabToSaying(String text) {
+        tabTo(text, component -> text.equals(accessibleName(component)));
+    }
+
+    private static String accessibleName(Component component) {
+        return component.getAccessibleContext() == null
+                ? null
+                : component.getAccessibleContext().getAccessibleName();
+    }
+
+    private static String described(Component focus) {
+        return focus == null
+                ? "nothing"
+                : focus.getClass().getSimpleName() + " " + focus.getName() + " “" + accessibleName(focus) + "”";
     }
 
     /** What has the focus; on the event thread. */

@@ -9,6 +9,8 @@ import groupwright.definition.record.Address;
 import groupwright.definition.record.Claim;
 import groupwright.definition.record.Concept;
 import groupwright.definition.record.Definition;
+import groupwright.definition.record.RecordKinds;
+import groupwright.workbench.Components;
 import groupwright.workbench.Picture;
 import groupwright.workbench.Sample;
 import groupwright.workbench.bench.PlaceName;
@@ -22,6 +24,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.JTextField;
+import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,6 +81,7 @@ class WalkIT {
             open.settle();
             assertEquals(45, cogs(open).get(cogs(open).size() - 1));
 
+            addARequirementWithAMistake(open);
             approveAClaim(open);
             writeThePdfs(open, project);
 
@@ -121,30 +125,70 @@ class WalkIT {
                         .isPresent());
     }
 
+    private static Claim claim(OpenWindow open) {
+        return open.shell().definition().get(Sample.id("K-009"), Claim.class).orElseThrow();
+    }
+
+    /** K-009 holds: it is taken back with a reason, proposed again and approved again. */
     private static void approveAClaim(OpenWindow open) {
         open.act(() -> open.shell().open(Address.of(Sample.id("K-009"))));
         open.settle();
-        open.click(open.component("claims.approve"));
-        open.component("claims.now");
-        open.await("who approves is asked", () -> open.focusNow() instanceof JTextField);
-        open.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
-        open.type("marketing lead");
-        open.click(open.component("claims.now"));
-        open.await(
-                "the claim has one approval more",
-                () -> open.shell()
-                                .definition()
-                                .get(Sample.id("K-009"), Claim.class)
-                                .orElseThrow()
-                                .approvals()
-                                .size()
-                        == Sample.definition()
-                                        .get(Sample.id("K-009"), Claim.class)
-                                        .orElseThrow()
-                                        .approvals()
-                                        .size()
-                                + 1);
+        int approvals = open.read(() -> claim(open).approvals().size());
+        open.click(open.component("claims.withdraw"));
+        answer(open, "to be seen again");
+        open.await("it is taken back", () -> claim(open).state() == Claim.State.WITHDRAWN);
         open.settle();
+        open.click(open.component("claims.propose"));
+        open.await("it is proposed", () -> claim(open).state() == Claim.State.PROPOSED);
+        open.settle();
+        open.click(open.component("claims.approve"));
+        answer(open, "marketing lead");
+        open.await("it has one approval more", () -> claim(open).approvals().size() == approvals + 1);
+        open.settle();
+    }
+
+    private static void answer(OpenWindow open, String text) {
+        open.component("claims.now");
+        open.await("a line asks", () -> open.focusNow() instanceof JTextField);
+        open.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
+        open.type(text);
+        open.click(open.component("claims.now"));
+    }
+
+    private static void addARequirementWithAMistake(OpenWindow open) {
+        open.act(() -> open.shell().go(PlaceName.REQUIREMENTS));
+        open.settle();
+        int count = open.read(() -> open.shell().definition().count(RecordKinds.REQUIREMENT));
+        open.click(open.saying("Add requirement"));
+        JTextComponent title = field(open, "Title");
+        JTextComponent statement = field(open, "Statement");
+        JTextComponent weight = field(open, "Weight");
+        open.act(() -> {
+            title.setText("Quiet at the door");
+            statement.setText("The freehub shall stay below 60 dB(A) at 1 m.");
+            weight.setText("1o");
+        });
+        open.click(open.component("form.add"));
+        open.saying("Not a whole number: “1o”");
+        assertEquals(count, open.read(() -> open.shell().definition().count(RecordKinds.REQUIREMENT)));
+        open.act(() -> weight.setText("6"));
+        open.click(open.component("form.add"));
+        open.await("it is added", () -> open.shell().definition().count(RecordKinds.REQUIREMENT) == count + 1);
+        open.settle();
+    }
+
+    private static JTextComponent field(OpenWindow open, String name) {
+        open.await("there is a field " + name, () -> find(open, name).isPresent());
+        return open.read(() -> find(open, name).orElseThrow());
+    }
+
+    private static Optional<JTextComponent> find(OpenWindow open, String name) {
+        return Components.all(open.window()).stream()
+                .filter(child -> child instanceof JTextComponent && child.isShowing())
+                .map(JTextComponent.class::cast)
+                .filter(JTextComponent::isEditable)
+                .filter(child -> name.equals(child.getAccessibleContext().getAccessibleName()))
+                .findFirst();
     }
 
     private static void writeThePdfs(OpenWindow open, Path project) throws IOException {

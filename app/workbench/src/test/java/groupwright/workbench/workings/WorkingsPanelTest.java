@@ -22,7 +22,7 @@ class WorkingsPanelTest {
     private static WorkingsPanel panel(String question, List<Ask> selected) {
         Ledger ledger = Sample.ledger();
         Ask ask = Sample.ask(question);
-        WorkingsPanel panel = new WorkingsPanel(Locale.ENGLISH, selected::add, address -> {});
+        WorkingsPanel panel = new WorkingsPanel(Locale.ENGLISH, selected::add, address -> {}, document -> {});
         panel.show(
                 new WorkingsReading(ledger, WorkingsReading.Before.NOTHING, Locale.ENGLISH).of(ask),
                 ledger.definition());

@@ -1,0 +1,58 @@
+package groupwright.workbench.documents;
+
+import groupwright.definition.figure.Ask;
+import groupwright.definition.ledger.View;
+import groupwright.documents.project.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * What the numbers of all documents read in one state of a project; documents whose template is broken are not in it.
+ *
+ * @param documents in their order
+ */
+public record DocumentNumbers(List<Document> documents) {
+    /** One document. */
+    public record Document(String name, String title, Numbers.Read numbers) {}
+
+    public DocumentNumbers {
+        documents = List.copyOf(documents);
+    }
+
+    /** Reads them; on the ledger's thread. Costs as much as making all documents without their pages. */
+    public static DocumentNumbers read(View view, Whereabouts where, Locale locale) {
+        List<Document> found = new ArrayList<>();
+        for (DocumentsSheet.Row row :
+                new DocumentsReading(view, where, locale).all().rows()) {
+            row.numbers().ifPresent(read -> found.add(new Document(row.name(), row.title(), read)));
+        }
+        return new DocumentNumbers(found);
+    }
+
+    /** The documents in whose text an answer stands. */
+    public List<Document> with(Ask ask) {
+        return documents.stream()
+                .filter(document -> document.numbers().all().stream()
+                        .anyMatch(shown -> shown.ask().equals(ask)))
+                .toList();
+    }
+
+    /** The documents of which a number reads otherwise than in an earlier state. */
+    public List<Document> changedSince(DocumentNumbers earlier) {
+        return documents.stream()
+                .filter(document -> earlier.named(document.name())
+                        .filter(before -> !document.numbers()
+                                .changedSince(before.numbers())
+                                .isEmpty())
+                        .isPresent())
+                .toList();
+    }
+
+    private Optional<Document> named(String name) {
+        return documents.stream()
+                .filter(document -> document.name().equals(name))
+                .findFirst();
+    }
+}
