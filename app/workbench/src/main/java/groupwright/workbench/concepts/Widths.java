@@ -28,7 +28,10 @@ record Widths(double figure, double whereAt, double target, double value, double
 
     private static final double WIDEST_CONCEPT = 320;
 
-    /** The widths of a sheet in a room; what is asked gets what the concepts leave, within limits. */
+    /**
+     * The widths of a sheet in a room; what is asked gets what the concepts leave, within limits. Those of concepts are
+     * whole, so that uprights in cells and between them fall on the same pixel.
+     */
     static Widths of(ConceptsSheet sheet, double room) {
         double name = GAP + widest(sheet.rows().stream().map(ConceptsSheet.Row::figure), Type.TABLE, Weight.REGULAR);
         double where = GAP + widest(sheet.rows().stream().map(ConceptsSheet.Row::where), Type.TABLE, Weight.REGULAR);
@@ -40,10 +43,15 @@ record Widths(double figure, double whereAt, double target, double value, double
         double least = GAP + value + GAP + Metric.BAR_LEAST.units() + GAP + VerdictMark.SIZE + 1;
         int count = Math.max(1, sheet.concepts().size());
         double left = room - count * least - target - BESIDE;
-        double figure = Math.max(LEAST_FIGURE, Math.min(name + where, left));
+        double figure = Math.floor(Math.max(LEAST_FIGURE, Math.min(name + where, left)));
         double whereAt = Math.min(name, LEAST_NAME + NAME_SHARE * (figure - LEAST_FIGURE));
         double share = Math.floor((room - figure - target - BESIDE) / count);
-        return new Widths(figure, whereAt, target, value, Math.max(least, Math.min(WIDEST_CONCEPT, share)));
+        return new Widths(
+                figure,
+                whereAt,
+                Math.ceil(target),
+                Math.ceil(value),
+                Math.max(Math.ceil(least), Math.min(WIDEST_CONCEPT, share)));
     }
 
     private static Stream<ConceptsSheet.Limit> limits(ConceptsSheet sheet) {
