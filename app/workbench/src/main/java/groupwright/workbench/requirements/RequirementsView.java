@@ -79,7 +79,9 @@ final class RequirementsView extends JPanel {
         head.setBorder(BorderFactory.createEmptyBorder(0, Metric.GAP.px(), 0, Metric.GAP.px()));
         head.add(title, BorderLayout.LINE_START);
         head.add(summary, BorderLayout.CENTER);
-        head.add(ActionButton.main(words.text("add"), this::add), BorderLayout.LINE_END);
+        ActionButton add = ActionButton.main(words.text("add"), this::add);
+        add.setName("requirements.add");
+        head.add(add, BorderLayout.LINE_END);
         return head;
     }
 

@@ -49,7 +49,8 @@ class UsageTest {
     void withoutTheBuiltProgramThereIsNoSample() {
         Run run = Run.in(folder);
         assertEquals(
-                "the sample project is not beside the program; build the program, or name a project: groupwright FOLDER.\n",
+                "No window: this program was started without a window; the documents are written instead.\n"
+                        + "the sample project is not beside the program; build the program, or name a project: groupwright FOLDER.\n",
                 run.err());
         assertEquals(2, run.exit());
     }

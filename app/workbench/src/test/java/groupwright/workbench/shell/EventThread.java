@@ -15,12 +15,20 @@ final class EventThread extends EventQueue {
     private final AtomicReference<String> longest = new AtomicReference<>("");
     private final AtomicReference<Throwable> thrown = new AtomicReference<>();
 
+    private static EventThread watching;
+
     private EventThread() {}
 
-    static EventThread watched() {
-        EventThread queue = new EventThread();
-        Toolkit.getDefaultToolkit().getSystemEventQueue().push(queue);
-        return queue;
+    /** Starts to watch anew. One queue watches for all tests of a process, because taking it off again can lose events. */
+    static synchronized EventThread watched() {
+        if (watching == null) {
+            watching = new EventThread();
+            Toolkit.getDefaultToolkit().getSystemEventQueue().push(watching);
+        }
+        watching.longestNs.set(0);
+        watching.longest.set("");
+        watching.thrown.set(null);
+        return watching;
     }
 
     @Override
@@ -37,11 +45,6 @@ final class EventThread extends EventQueue {
                 longest.set(event.toString());
             }
         }
-    }
-
-    /** Ends the watch. */
-    void end() {
-        pop();
     }
 
     /** What was thrown first, if anything. */

@@ -22,6 +22,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import javax.accessibility.AccessibleContext;
 import org.junit.jupiter.api.Assertions;
 
 /** The real window on the copy of the sample in a folder of the test, driven as a user drives it. */
@@ -163,13 +164,20 @@ final class OpenWindow implements AutoCloseable {
         return read(() -> findSaying(text).orElseThrow());
     }
 
+    private static boolean says(Component component, String text) {
+        AccessibleContext context = component.getAccessibleContext();
+        return context != null
+                && (context.getAccessibleName() != null
+                                && context.getAccessibleName().contains(text)
+                        || context.getAccessibleDescription() != null
+                                && context.getAccessibleDescription().contains(text));
+    }
+
     private Optional<Component> findSaying(String text) {
         for (Window open : Window.getWindows()) {
             Optional<Component> found = Components.all(open).stream()
                     .filter(Component::isShowing)
-                    .filter(child -> child.getAccessibleContext() != null
-                            && child.getAccessibleContext().getAccessibleName() != null
-                            && child.getAccessibleContext().getAccessibleName().contains(text))
+                    .filter(child -> says(child, text))
                     .reduce((outer, inner) -> inner);
             if (found.isPresent()) {
                 return found;
@@ -294,6 +302,5 @@ final class OpenWindow implements AutoCloseable {
                             () -> closed[0] = true);
         });
         await("the window is closed", () -> closed[0]);
-        events.end();
     }
 }

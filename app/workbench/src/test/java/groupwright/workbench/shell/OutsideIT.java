@@ -17,10 +17,12 @@ import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What others do to the folder while the window is open. */
 @NeedsDisplay
+@Timeout(300) // seconds; a window that hangs must not hang the build
 class OutsideIT {
     private static final Address TARGET =
             Address.parse("R-005.criteria.k1.target").orElseThrow();

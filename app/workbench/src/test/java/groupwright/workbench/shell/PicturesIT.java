@@ -14,12 +14,14 @@ import java.util.Optional;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Every place at several sizes in both themes: nothing is thrown, and what does not fit says itself in a tip. */
 @NeedsDisplay
+@Timeout(300) // seconds; a window that hangs must not hang the build
 class PicturesIT {
     @TempDir
     Path folder;

@@ -23,15 +23,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javax.swing.JComboBox;
 import javax.swing.JTextField;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The window driven from end to end on the sample, in both themes and two languages of numbers. */
 @NeedsDisplay
+@Timeout(300) // seconds; a window that hangs must not hang the build
 class WalkIT {
     @TempDir
     Path folder;
@@ -159,7 +162,8 @@ class WalkIT {
         open.act(() -> open.shell().go(PlaceName.REQUIREMENTS));
         open.settle();
         int count = open.read(() -> open.shell().definition().count(RecordKinds.REQUIREMENT));
-        open.click(open.saying("Add requirement"));
+        open.settle();
+        open.click(open.component("requirements.add"));
         JTextComponent title = field(open, "Title");
         JTextComponent statement = field(open, "Statement");
         JTextComponent weight = field(open, "Weight");
@@ -167,6 +171,8 @@ class WalkIT {
             title.setText("Quiet at the door");
             statement.setText("The freehub shall stay below 60 dB(A) at 1 m.");
             weight.setText("1o");
+            choose(open, "Kind");
+            choose(open, "Verification");
         });
         open.click(open.component("form.add"));
         open.saying("Not a whole number: “1o”");
@@ -175,6 +181,14 @@ class WalkIT {
         open.click(open.component("form.add"));
         open.await("it is added", () -> open.shell().definition().count(RecordKinds.REQUIREMENT) == count + 1);
         open.settle();
+    }
+
+    private static void choose(OpenWindow open, String name) {
+        Components.all(open.window()).stream()
+                .filter(child -> child instanceof JComboBox<?> && child.isShowing())
+                .map(child -> (JComboBox<?>) child)
+                .filter(box -> name.equals(box.getAccessibleContext().getAccessibleName()))
+                .forEach(box -> box.setSelectedIndex(box.getItemCount() - 1));
     }
 
     private static JTextComponent field(OpenWindow open, String name) {
