@@ -8,6 +8,7 @@ import java.awt.Dimension;
 import java.awt.Insets;
 import java.util.Objects;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
 import javax.swing.text.View;
 
 /** A text of one or more sentences that is broken into lines as the room asks. It can be read, not edited. */
@@ -42,6 +43,9 @@ public final class Prose extends JTextArea {
     }
 
     private void dress() {
+        if (getCaret() instanceof DefaultCaret caret) { // else each new text scrolls what it stands in
+            caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        }
         if (type != null) { // Swing asks for its look before the fields are set
             setFont(type.font(weight));
             setForeground(colour.colour());

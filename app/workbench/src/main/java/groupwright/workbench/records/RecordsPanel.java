@@ -160,6 +160,9 @@ final class RecordsPanel extends JPanel {
 
     private void showList() {
         boolean empty = active < rows.size() && rows.get(active).isEmpty();
+        if (!empty && tables.get(active).getParent() == list) {
+            return;
+        }
         list.removeAll();
         list.add(empty ? emptyPlace() : tables.get(active));
         list.revalidate();

@@ -38,6 +38,9 @@ record Widths(
     private static final double FIGURE_MOST = 300;
     private static final double MARK = 18;
 
+    /** Room beyond the least from which on the figure has a column; below it the detail and Workings tell it. */
+    private static final double FIGURE_FROM = 150;
+
     /** The room the lines of a listing need. O(lines), measuring only the longest texts. */
     static Widths of(
             Listing listing, List<String> comparators, List<String> verdicts, String missing, String marginHead) {
@@ -128,18 +131,25 @@ record Widths(
     /** The width of each column in so much room; their sum is the room, or {@link #least}. */
     Map<Column, Double> in(double room) {
         double left = Math.max(0, room - least());
+        if (left < FIGURE_FROM) { // a title that can be read says more than half a title and half a figure
+            return widths(room, 0, barLeast());
+        }
         double bar = Math.min(Metric.BAR_MOST.units() + PADDING - barLeast(), left * 0.08);
         double title = Math.min(TITLE_MOST - TITLE_LEAST, (left - bar) * 0.55);
         double figure = Math.min(FIGURE_MOST - FIGURE_LEAST, left - bar - title);
         bar = Math.min(Metric.BAR_MOST.units() + PADDING - barLeast(), left - title - figure);
+        double rest = left - bar - title - figure;
+        return widths(room, FIGURE_LEAST + figure + rest / 2, barLeast() + bar);
+    }
+
+    private Map<Column, Double> widths(double room, double figure, double bar) {
         Map<Column, Double> widths = new EnumMap<>(Column.class);
         widths.put(Column.LADDER, LADDER);
         widths.put(Column.ID, ID);
-        double rest = left - bar - title - figure;
-        widths.put(Column.FIGURE, FIGURE_LEAST + figure + rest / 2);
+        widths.put(Column.FIGURE, figure);
         widths.put(Column.TARGET, target());
         widths.put(Column.VALUE, value());
-        widths.put(Column.BAR, barLeast() + bar);
+        widths.put(Column.BAR, bar);
         widths.put(Column.MARGIN, marginWidth());
         widths.put(Column.VERDICT, verdictWidth());
         widths.put(

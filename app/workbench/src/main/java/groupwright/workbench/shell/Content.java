@@ -66,6 +66,7 @@ final class Content extends JPanel {
             @Override
             public void componentResized(ComponentEvent event) {
                 rail.resized();
+                bar.resized();
                 refold();
             }
         });

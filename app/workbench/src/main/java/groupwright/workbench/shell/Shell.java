@@ -490,8 +490,14 @@ public final class Shell implements Bench {
         for (Place.Sheet sheet : new ArrayList<>(inSight.sheets())) {
             desk.ask(
                     view -> asked == generation ? Optional.of(sheet.read(view)) : Optional.<Runnable>empty(),
-                    show -> show.filter(any -> asked == generation).ifPresent(Runnable::run));
+                    show -> show.filter(any -> asked == generation).ifPresent(this::showKeepingFocus));
         }
+    }
+
+    private void showKeepingFocus(Runnable show) {
+        FocusKeeper focus = new FocusKeeper(inSight.component());
+        show.run();
+        focus.restore();
     }
 
     private void readWorkings() {

@@ -52,6 +52,8 @@ final class TopBar extends JPanel {
     private final JPanel concepts = new JPanel(new FlowLayout(FlowLayout.LEADING, 0, 0));
     private final JPanel steps = new JPanel(new FlowLayout(FlowLayout.TRAILING, Metric.GAP.px(), 0));
     private final FindField find;
+    private transient Optional<Definition> shown = Optional.empty();
+    private boolean narrow;
 
     TopBar(Words words, FindField find, Acts acts) {
         super(new BorderLayout());
@@ -81,6 +83,8 @@ final class TopBar extends JPanel {
 
     /** Shows a project. */
     void show(Definition definition) {
+        shown = Optional.of(definition);
+        narrow = isNarrow();
         name.removeAll();
         int room = Metric.RAIL.px() - Metric.GAP.px();
         name.add(new Prose(definition.project().name(), Type.HEADING, Weight.STRONG, Token.INK));
@@ -97,8 +101,8 @@ final class TopBar extends JPanel {
                         .mapToInt(child -> child.getPreferredSize().height)
                         .sum()));
         concepts.removeAll();
-        List<Concept> shown = shown(definition);
-        if (!shown.isEmpty()) {
+        List<Concept> chosen = shown(definition);
+        if (!chosen.isEmpty() && !narrow) {
             Prose label = new Prose(words.text("lead"), Type.SECONDARY, Token.MUTED);
             label.setLineWrap(false);
             JPanel holder = new JPanel(new BorderLayout());
@@ -107,14 +111,25 @@ final class TopBar extends JPanel {
             holder.add(label);
             concepts.add(holder);
         }
-        for (Concept concept : shown.subList(0, Math.min(MOST_CONCEPTS, shown.size()))) {
+        for (Concept concept : chosen.subList(0, Math.min(MOST_CONCEPTS, chosen.size()))) {
             concepts.add(button(definition, concept));
         }
-        if (shown.size() > MOST_CONCEPTS) {
-            concepts.add(more(definition, shown.subList(MOST_CONCEPTS, shown.size())));
+        if (chosen.size() > MOST_CONCEPTS) {
+            concepts.add(more(definition, chosen.subList(MOST_CONCEPTS, chosen.size())));
         }
         revalidate();
         repaint();
+    }
+
+    private boolean isNarrow() {
+        return getWidth() > 0 && getWidth() < Metric.FOLD_WIDTH.px();
+    }
+
+    /** The window has another width. */
+    void resized() {
+        if (shown.isPresent() && narrow != isNarrow()) {
+            show(shown.get());
+        }
     }
 
     /** Those worked on; the lead in front where it would not be in sight. */
@@ -135,7 +150,9 @@ final class TopBar extends JPanel {
     }
 
     private JComponent button(Definition definition, Concept concept) {
-        String gears = concept.rings().size() + " × " + concept.cogs().size();
+        String gears = isNarrow()
+                ? ""
+                : concept.rings().size() + " × " + concept.cogs().size();
         ConceptTag tag = ConceptTag.of(
                 ConceptSigns.of(definition, concept.id()), concept.id().text(), gears, words.locale());
         ConceptChooserButton button = new ConceptChooserButton(tag, () -> acts.lead(concept.id()));

@@ -61,6 +61,7 @@ class KeyboardIT {
         open.press(KeyEvent.VK_UP);
         open.await("the cog is changed", () -> open.shell().ripple().sentence().contains("45 → 46"));
         open.settle();
+        assertEquals("strip cogs C-002", open.read(() -> open.focusNow().getName()), "one goes on nudging");
     }
 
     private void openWhatTheRippleNames() {

@@ -13,7 +13,6 @@ import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.awt.Robot;
 import java.awt.Window;
-import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
@@ -23,6 +22,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import javax.accessibility.AccessibleContext;
+import javax.swing.AbstractButton;
 import org.junit.jupiter.api.Assertions;
 
 /** The real window on the copy of the sample in a folder of the test, driven as a user drives it. */
@@ -186,19 +186,24 @@ final class OpenWindow implements AutoCloseable {
         return Optional.empty();
     }
 
-    /** Clicks a component with the mouse. */
-    void click(Component component) {
-        act(() -> {
-            if (component.getParent() instanceof javax.swing.JComponent parent) {
-                parent.scrollRectToVisible(component.getBounds());
-            }
-        });
-        java.awt.Point at = read(component::getLocationOnScreen);
-        java.awt.Dimension size = read(component::getSize);
-        robot.mouseMove(at.x + Math.min(size.width / 2, 40), at.y + size.height / 2);
-        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
-        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-        act(() -> {});
+    /** Clicks the component with a name; found and clicked at once, because what is shown may be made anew meanwhile. */
+    void click(String name) {
+        await("there is " + name, () -> find(name).isPresent());
+        act(() -> click(find(name).orElseThrow()));
+    }
+
+    /** Clicks the component that says something. */
+    void clickSaying(String text) {
+        await("something says " + text, () -> findSaying(text).isPresent());
+        act(() -> click(findSaying(text).orElseThrow()));
+    }
+
+    private static void click(Component component) {
+        if (component instanceof AbstractButton button) {
+            button.doClick();
+        } else {
+            Components.click(component);
+        }
     }
 
     /** Presses a key with others held. */

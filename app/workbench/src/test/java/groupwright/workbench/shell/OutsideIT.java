@@ -77,7 +77,7 @@ class OutsideIT {
                     () -> !open.shell().standing().conflicts().isEmpty());
             String told = String.join("\n", open.read(open::problems));
             assertTrue(told.contains("R-005") && told.contains("19") && told.contains("17"), told);
-            open.click(open.saying("Take 17"));
+            open.clickSaying("Take 17");
             open.await(
                     "theirs is taken",
                     () -> open.shell().definition().value(TARGET).equals(Optional.of(Amount.of(17))));

@@ -137,14 +137,14 @@ class WalkIT {
         open.act(() -> open.shell().open(Address.of(Sample.id("K-009"))));
         open.settle();
         int approvals = open.read(() -> claim(open).approvals().size());
-        open.click(open.component("claims.withdraw"));
+        open.click("claims.withdraw");
         answer(open, "to be seen again");
         open.await("it is taken back", () -> claim(open).state() == Claim.State.WITHDRAWN);
         open.settle();
-        open.click(open.component("claims.propose"));
+        open.click("claims.propose");
         open.await("it is proposed", () -> claim(open).state() == Claim.State.PROPOSED);
         open.settle();
-        open.click(open.component("claims.approve"));
+        open.click("claims.approve");
         answer(open, "marketing lead");
         open.await("it has one approval more", () -> claim(open).approvals().size() == approvals + 1);
         open.settle();
@@ -155,7 +155,7 @@ class WalkIT {
         open.await("a line asks", () -> open.focusNow() instanceof JTextField);
         open.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
         open.type(text);
-        open.click(open.component("claims.now"));
+        open.click("claims.now");
     }
 
     private static void addARequirementWithAMistake(OpenWindow open) {
@@ -163,7 +163,7 @@ class WalkIT {
         open.settle();
         int count = open.read(() -> open.shell().definition().count(RecordKinds.REQUIREMENT));
         open.settle();
-        open.click(open.component("requirements.add"));
+        open.click("requirements.add");
         JTextComponent title = field(open, "Title");
         JTextComponent statement = field(open, "Statement");
         JTextComponent weight = field(open, "Weight");
@@ -174,11 +174,11 @@ class WalkIT {
             choose(open, "Kind");
             choose(open, "Verification");
         });
-        open.click(open.component("form.add"));
+        open.click("form.add");
         open.saying("Not a whole number: “1o”");
         assertEquals(count, open.read(() -> open.shell().definition().count(RecordKinds.REQUIREMENT)));
         open.act(() -> weight.setText("6"));
-        open.click(open.component("form.add"));
+        open.click("form.add");
         open.await("it is added", () -> open.shell().definition().count(RecordKinds.REQUIREMENT) == count + 1);
         open.settle();
     }
@@ -208,7 +208,7 @@ class WalkIT {
     private static void writeThePdfs(OpenWindow open, Path project) throws IOException {
         open.act(() -> open.shell().go(PlaceName.DOCUMENTS));
         open.settle();
-        open.click(open.component("documents.pdf"));
+        open.click("documents.pdf");
         Path out = project.resolveSibling(project.getFileName() + "-documents");
         open.await("the documents are written", () -> Files.exists(out.resolve("claims.pdf")));
         open.settle();
