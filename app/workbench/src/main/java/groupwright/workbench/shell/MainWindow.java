@@ -12,12 +12,14 @@ import groupwright.workbench.look.Words;
 import groupwright.workbench.start.Preferences;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import javax.swing.BorderFactory;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
@@ -63,15 +65,19 @@ final class MainWindow extends JFrame {
         setJMenuBar(new Menu(this, words).bar());
     }
 
-    /** Shows itself and opens a project, the one last worked on, or the sample. */
-    void start(Optional<Path> project) {
+    /** Shows itself, and the project when it has been opened. */
+    void start(CompletableFuture<Opener.Told> opening) {
         Rectangle screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
         setSize(Math.min(Look.pixels(FIRST_WIDTH), screen.width), Math.min(Look.pixels(FIRST_HEIGHT), screen.height));
         setLocationRelativeTo(null);
         say(words.text("opening"));
         setVisible(true);
-        Opener.start(this, surrounding, project);
+        show(opening);
         outside.start();
+    }
+
+    private void show(CompletableFuture<Opener.Told> opening) {
+        opening.thenAccept(told -> EventQueue.invokeLater(() -> told.to(this)));
     }
 
     private void say(String what) {
@@ -146,16 +152,16 @@ final class MainWindow extends JFrame {
     // What the menu does
 
     void newProject() {
-        new NewProjectDialog(this, words).ask().ifPresent(wanted -> Opener.startNew(this, wanted));
+        new NewProjectDialog(this, words).ask().ifPresent(wanted -> show(Opener.startNew(wanted)));
     }
 
     void chooseProject() {
         Folders.choose(this, words.text("open.title"), words.text("open.button"))
-                .ifPresent(folder -> Opener.open(this, folder));
+                .ifPresent(folder -> show(Opener.open(folder)));
     }
 
     void openSample() {
-        Opener.openSample(this, surrounding);
+        show(Opener.openSample(surrounding));
     }
 
     void freshSample() {
@@ -163,9 +169,9 @@ final class MainWindow extends JFrame {
                 open -> open.desk().close(() -> {
                     open.end();
                     shell = Optional.empty();
-                    Opener.freshSample(this, surrounding);
+                    show(Opener.freshSample(surrounding));
                 }),
-                () -> Opener.freshSample(this, surrounding));
+                () -> show(Opener.freshSample(surrounding)));
     }
 
     void saveElsewhere() {
@@ -202,7 +208,7 @@ final class MainWindow extends JFrame {
         shell.ifPresent(open -> open.desk().close(() -> {
             open.end();
             shell = Optional.empty();
-            Opener.open(this, open.standing().folder());
+            show(Opener.open(open.standing().folder()));
         }));
     }
 

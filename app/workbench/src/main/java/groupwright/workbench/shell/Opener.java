@@ -6,12 +6,11 @@ import groupwright.definition.problem.Problem;
 import groupwright.definition.project.NewProject;
 import groupwright.definition.session.Session;
 import groupwright.definition.session.SessionOpening;
-import java.awt.EventQueue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.concurrent.CompletableFuture;
 
 /** Opens projects on ledger threads of their own and tells the window what came of it. */
 final class Opener {
@@ -20,14 +19,22 @@ final class Opener {
     /** A project that was opened, with the thread it lives on. */
     record Opened(LedgerThread thread, Shell.Opened project) {}
 
+    /** What came of opening, to be told to the window on the event thread. */
+    interface Told {
+        void to(MainWindow window);
+    }
+
     private interface Finding {
         Path folder() throws IOException;
     }
 
-    /** Opens what the program starts with: the project asked for, the one last worked on, or the sample. */
-    static void start(MainWindow window, Surrounding surrounding, Optional<Path> asked) {
+    /**
+     * Begins to open what the program starts with: the project asked for, the one last worked on, or the sample. It needs no
+     * window yet, so that the look can be set up meanwhile.
+     */
+    static CompletableFuture<Told> begin(Surrounding surrounding, Optional<Path> asked) {
         Optional<Path> last = surrounding.preferences().project();
-        open(window, () -> {
+        return opening(() -> {
             if (asked.isPresent()) {
                 return asked.get();
             }
@@ -37,12 +44,12 @@ final class Opener {
         });
     }
 
-    static void open(MainWindow window, Path folder) {
-        open(window, () -> folder);
+    static CompletableFuture<Told> open(Path folder) {
+        return opening(() -> folder);
     }
 
-    static void openSample(MainWindow window, Surrounding surrounding) {
-        open(window, () -> sample(surrounding));
+    static CompletableFuture<Told> openSample(Surrounding surrounding) {
+        return opening(() -> sample(surrounding));
     }
 
     private static Path sample(Surrounding surrounding) throws IOException {
@@ -53,8 +60,8 @@ final class Opener {
     }
 
     /** Opens the sample as it came. */
-    static void freshSample(MainWindow window, Surrounding surrounding) {
-        open(window, () -> {
+    static CompletableFuture<Told> freshSample(Surrounding surrounding) {
+        return opening(() -> {
             sample(surrounding);
             surrounding.data().freshSample(surrounding.sample().orElseThrow());
             return surrounding.data().sample();
@@ -62,58 +69,57 @@ final class Opener {
     }
 
     /** Starts a project and opens it. */
-    static void startNew(MainWindow window, NewProjectDialog.Wanted wanted) {
+    static CompletableFuture<Told> startNew(NewProjectDialog.Wanted wanted) {
+        CompletableFuture<Told> told = new CompletableFuture<>();
         LedgerThread thread = new LedgerThread();
         thread.start(() -> {
             Optional<Problem> problem =
                     NewProject.start(wanted.folder(), wanted.name(), wanted.currency(), Optional.of(wanted.date()));
             if (problem.isPresent()) {
-                EventQueue.invokeLater(() -> window.notOpened(wanted.folder(), problem.get()));
+                told.complete(window -> window.notOpened(wanted.folder(), problem.get()));
                 thread.close();
             } else {
-                openOn(thread, window, wanted.folder());
+                told.complete(openOn(thread, wanted.folder()));
             }
             return null;
         });
+        return told;
     }
 
-    private static void open(MainWindow window, Finding finding) {
+    private static CompletableFuture<Told> opening(Finding finding) {
+        CompletableFuture<Told> told = new CompletableFuture<>();
         LedgerThread thread = new LedgerThread();
         thread.start(() -> {
             try {
-                openOn(thread, window, finding.folder());
+                told.complete(openOn(thread, finding.folder()));
             } catch (IOException unreachable) {
                 Problem problem = Problem.ofFile("", plain(unreachable), "");
-                EventQueue.invokeLater(() -> window.notOpened(Path.of(""), problem));
+                told.complete(window -> window.notOpened(Path.of(""), problem));
                 thread.close();
             }
             return null;
         });
+        return told;
     }
 
     private static String plain(IOException trouble) {
         return trouble.getMessage() == null ? trouble.getClass().getSimpleName() : trouble.getMessage();
     }
 
-    private static void openOn(LedgerThread thread, MainWindow window, Path folder) {
-        Supplier<Runnable> opening = () -> {
+    private static Told openOn(LedgerThread thread, Path folder) {
+        try {
             SessionOpening outcome = Session.open(folder, Catalogue.ofServices());
             if (outcome instanceof SessionOpening.Opened opened) {
                 Shell.Opened project = Shell.Opened.of(opened.session(), opened.problems());
-                return () -> window.opened(new Opened(thread, project));
+                return window -> window.opened(new Opened(thread, project));
             }
             Problem problem = ((SessionOpening.NotOpened) outcome).problem();
             thread.close();
-            return () -> window.notOpened(folder, problem);
-        };
-        Runnable told;
-        try {
-            told = opening.get();
+            return window -> window.notOpened(folder, problem);
         } catch (RuntimeException | Error mistake) { // the thread has nobody else to tell it to
             Problem problem = Problem.ofFile(
                     folder.toString(), "something went wrong inside the program (" + mistake + ")", "report it");
-            told = () -> window.notOpened(folder, problem);
+            return window -> window.notOpened(folder, problem);
         }
-        EventQueue.invokeLater(told);
     }
 }

@@ -8,6 +8,7 @@ import java.awt.EventQueue;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 
 /** Opens the window of the program. */
@@ -30,12 +31,14 @@ public final class Windows {
         Locale locale =
                 preferences.language().isEmpty() ? Locale.getDefault() : Locale.forLanguageTag(preferences.language());
         CountDownLatch closed = new CountDownLatch(1);
+        Surrounding surrounding = new Surrounding(data, preferences, shipped, locale);
+        CompletableFuture<Opener.Told> opening = Opener.begin(surrounding, project);
         EventQueue.invokeLater(() -> {
             Look.setUp(
                     preferences.dark() == Preferences.Dark.YES ? Theme.DARK : Theme.LIGHT,
                     preferences.scalePct() / 100.0);
-            MainWindow window = new MainWindow(new Surrounding(data, preferences, shipped, locale), closed::countDown);
-            window.start(project);
+            MainWindow window = new MainWindow(surrounding, closed::countDown);
+            window.start(opening);
         });
         try {
             closed.await();

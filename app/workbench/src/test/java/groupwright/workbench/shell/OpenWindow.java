@@ -51,7 +51,7 @@ final class OpenWindow implements AutoCloseable {
                     new Surrounding(
                             new DataFolder(data), preferences, Optional.of(Sample.FOLDER.toAbsolutePath()), locale),
                     () -> {});
-            made.start(project);
+            made.start(Opener.begin(made.surrounding(), project));
             made.setBounds(0, 0, width, height);
             return made;
         });
