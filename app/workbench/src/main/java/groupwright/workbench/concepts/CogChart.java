@@ -1,9 +1,11 @@
 package groupwright.workbench.concepts;
 
+import groupwright.documents.charts.ChartPainter;
 import groupwright.documents.charts.ChartTable;
 import groupwright.documents.charts.StepBars;
 import groupwright.workbench.components.ChartView;
 import groupwright.workbench.look.Look;
+import groupwright.workbench.look.ScreenPalette;
 import groupwright.workbench.look.Token;
 import java.awt.Dimension;
 import java.awt.Insets;
@@ -46,9 +48,16 @@ final class CogChart extends JPanel {
         Rectangle2D room = bars.cogRoom(known, Look.lettering(), width);
         return new Rectangle2D.Double(
                 room.getX() + insets.left / Look.scale(),
-                room.getY() + insets.top / Look.scale(),
+                room.getY() + heading(width) + insets.top / Look.scale(),
                 room.getWidth(),
                 room.getHeight());
+    }
+
+    /** What title and caption take above the bars. */
+    private double heading(double width) {
+        ChartPainter painter = new ChartPainter(Look.lettering(), ScreenPalette.on(Token.SURFACE));
+        return painter.size(bars, width).height()
+                - bars.size(Look.lettering(), width).height();
     }
 
     @Override

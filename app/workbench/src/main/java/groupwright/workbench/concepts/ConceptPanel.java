@@ -195,6 +195,7 @@ final class ConceptPanel extends JPanel {
         left.add(rings);
         JPanel right = clear(new FlowLayout(FlowLayout.TRAILING, Metric.STEP.px(), 0));
         ActionLink type = new ActionLink(words.text("type.open"), () -> type(ToothRow.COGS));
+        type.setName("teeth " + entrant.id());
         type.getAccessibleContext().setAccessibleDescription(words.text("type.name", entrant.id()));
         ActionLink form = new ActionLink(words.text("form.open"), acts::openForm);
         form.setName("form " + entrant.id());

@@ -1,12 +1,15 @@
 package groupwright.workbench.documents;
 
 import groupwright.definition.figure.Ask;
+import groupwright.definition.figure.Level;
 import groupwright.definition.ledger.View;
 import groupwright.documents.project.Numbers;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What the numbers of all documents read in one state of a project; documents whose template is broken are not in it.
@@ -48,6 +51,18 @@ public record DocumentNumbers(List<Document> documents) {
                                 .isEmpty())
                         .isPresent())
                 .toList();
+    }
+
+    /** The figures about the product that stand in any of them. */
+    public Set<Ask> figures() {
+        Set<Ask> found = new LinkedHashSet<>();
+        for (Document document : documents) {
+            document.numbers().all().stream()
+                    .map(Numbers.Shown::ask)
+                    .filter(ask -> ask.figure().level() == Level.CALCULUS)
+                    .forEach(found::add);
+        }
+        return found;
     }
 
     private Optional<Document> named(String name) {

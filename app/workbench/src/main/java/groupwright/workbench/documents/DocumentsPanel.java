@@ -65,6 +65,7 @@ final class DocumentsPanel extends JPanel {
     private int changes;
     private int page;
     private boolean quiet;
+    private boolean waiting;
 
     DocumentsPanel(Words words, Acts acts) {
         super(new BorderLayout());
@@ -156,6 +157,7 @@ final class DocumentsPanel extends JPanel {
 
     void show(PaintedDocument document, Set<Use> changed, String of) {
         title = of;
+        waiting = false;
         changes = changed.size();
         pages.show(document, changed, of);
         if (scroll.getParent() != right) {
@@ -165,6 +167,12 @@ final class DocumentsPanel extends JPanel {
         headline();
         right.revalidate();
         right.repaint();
+    }
+
+    /** Says that what is shown is being made anew; the old pages stay meanwhile. */
+    void calculating() {
+        waiting = true;
+        headline();
     }
 
     private void turned(int to) {
@@ -177,6 +185,11 @@ final class DocumentsPanel extends JPanel {
     private void headline() {
         head.removeAll();
         head.add(new Prose(title, Type.BODY, Weight.STRONG, Token.INK));
+        if (waiting) {
+            Prose calculating = new Prose(words.text("calculating"), Type.SECONDARY, Token.MUTED);
+            calculating.setLineWrap(false);
+            head.add(calculating);
+        }
         if (changes > 0) {
             ActionLink next = new ActionLink(words.text("nextChange"), pages::nextChange);
             next.setName("documents.nextChange");
@@ -195,13 +208,13 @@ final class DocumentsPanel extends JPanel {
     }
 
     /** Shows why there are no pages. */
-    void refuse(List<String> sentences) {
+    void refuse(String what, List<String> sentences) {
         JPanel why = new JPanel(new StackLayout(Metric.STEP.px()));
         why.setOpaque(false);
         why.setName("documents.refused");
         why.setBorder(
                 BorderFactory.createEmptyBorder(Metric.GAP.px(), Metric.GAP.px(), Metric.GAP.px(), Metric.GAP.px()));
-        why.add(new Prose(words.text("refused"), Type.HEADING, Weight.STRONG, Token.INK));
+        why.add(new Prose(what, Type.HEADING, Weight.STRONG, Token.INK));
         sentences.forEach(sentence -> why.add(new Prose(sentence, Type.TABLE, Token.INK)));
         head.removeAll();
         right.remove(1);

@@ -63,6 +63,7 @@ public final class DocumentsPlace implements Place {
         Whereabouts at = where.get();
         String name = chosen;
         LocalDate today = LocalDate.now(clock);
+        panel.calculating();
         return List.of(
                 view -> {
                     Preview preview = new DocumentsReading(view, at, bench.locale()).pages(name, today);
@@ -103,9 +104,14 @@ public final class DocumentsPlace implements Place {
         if (!name.equals(chosen)) {
             return;
         }
-        if (preview instanceof Preview.Refused refused) {
+        if (bench.definition().project().leadConcept().isEmpty()) {
             shown = Optional.empty();
-            panel.refuse(refused.obstacles().stream().map(o -> o.sentence()).toList());
+            panel.refuse(words.text("noLead.what"), List.of(words.text("noLead.why")));
+        } else if (preview instanceof Preview.Refused refused) {
+            shown = Optional.empty();
+            panel.refuse(
+                    words.text("refused"),
+                    refused.obstacles().stream().map(o -> o.sentence()).toList());
         } else if (preview instanceof Preview.Ready ready) {
             if (!baselineOf.equals(name)) {
                 baseline = Optional.of(ready);

@@ -68,6 +68,11 @@ public final class RipplePanel extends JPanel {
         add(line, BorderLayout.SOUTH);
     }
 
+    /** What the last step changed, where that is what is shown. */
+    public Optional<RippleSheet> sheet() {
+        return shown;
+    }
+
     /** What is said now, for those who hear it. */
     public String sentence() {
         return sentence;

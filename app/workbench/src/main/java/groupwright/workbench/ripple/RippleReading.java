@@ -82,6 +82,9 @@ public final class RippleReading {
     }
 
     private String shown(Ask ask, Answer answer) {
+        if (answer instanceof Word word && !word.detail().isEmpty()) {
+            return word.word() + ": " + word.detail();
+        }
         return answer instanceof Verdict verdict && verdict.value() instanceof Quantity
                 ? verdict.words() + ", " + margin(verdict)
                 : text.of(ask, answer).text();
@@ -134,12 +137,18 @@ public final class RippleReading {
         }
         List<Ripple.Effect> claims = of(ripple, Section.CLAIMS);
         many(
-                claims.stream().filter(effect -> isAgain(effect.after())).toList(),
+                claims.stream()
+                        .filter(effect -> isAgain(effect.after())
+                                && !words(effect.before()).equals(words(effect.after())))
+                        .toList(),
                 "claim",
                 effect -> name(effect.ask()),
                 items);
         many(
-                claims.stream().filter(effect -> !isAgain(effect.after())).toList(),
+                claims.stream()
+                        .filter(effect -> !isAgain(effect.after())
+                                && !words(effect.before()).equals(words(effect.after())))
+                        .toList(),
                 "claimOther",
                 effect -> words.text("now", name(effect.ask()), words(effect.after())),
                 items);

@@ -13,6 +13,7 @@ import groupwright.workbench.ripple.RippleSheet;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -141,6 +142,14 @@ final class Desk {
         later(() -> session.watchAlso(shown));
     }
 
+    /** The same open project for a window that is made anew, after all that was asked before. */
+    void handOver(Consumer<Opener.Opened> next) {
+        later(() -> {
+            Shell.Opened project = Shell.Opened.of(session, List.of());
+            eventThread.execute(() -> next.accept(new Opener.Opened(thread, project)));
+        });
+    }
+
     /** Closes the project after all that was asked before; then says so on the event thread. */
     void close(Runnable closed) {
         later(() -> {
@@ -152,6 +161,11 @@ final class Desk {
                 eventThread.execute(closed);
             }
         });
+    }
+
+    /** Lets go of the project, which another desk goes on with. */
+    void leave() {
+        ended = true;
     }
 
     /** Ends the thread; nothing may be asked any more. */

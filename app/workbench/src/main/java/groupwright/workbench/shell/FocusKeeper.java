@@ -22,13 +22,25 @@ final class FocusKeeper {
                 .filter(component -> SwingUtilities.isDescendingFrom(component, place));
     }
 
+    /** Whether the focus was inside. */
+    boolean isInside() {
+        return focused.isPresent();
+    }
+
+    /** Gives it back where it was lost, or does something else where nothing is left that could take it. */
+    void restoreOr(Runnable other) {
+        if (focused.isPresent()) {
+            focused.flatMap(this::now).ifPresentOrElse(Component::requestFocusInWindow, other);
+        }
+    }
+
     /** Gives it back where it was lost. */
     void restore() {
         focused.flatMap(this::now).ifPresent(Component::requestFocusInWindow);
     }
 
     private Optional<Component> now(Component before) {
-        if (before.isShowing() && SwingUtilities.isDescendingFrom(before, place)) {
+        if (before.isShowing() && before.isFocusable() && SwingUtilities.isDescendingFrom(before, place)) {
             return Optional.of(before);
         }
         return before.getName() == null ? Optional.empty() : named(place, before.getName());

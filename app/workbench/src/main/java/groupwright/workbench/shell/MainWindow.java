@@ -204,11 +204,13 @@ final class MainWindow extends JFrame {
         reopen();
     }
 
+    /** Makes the window anew around the same open project: where one is, and what can be undone, stays. */
     private void reopen() {
-        shell.ifPresent(open -> open.desk().close(() -> {
-            open.end();
+        shell.ifPresent(old -> old.desk().handOver(opened -> {
+            old.handedOver();
             shell = Optional.empty();
-            show(Opener.open(open.standing().folder()));
+            opened(opened);
+            shell.ifPresent(next -> next.goOnLike(old));
         }));
     }
 

@@ -80,6 +80,7 @@ public final class Shell implements Bench {
     private Standing standing;
     private RecentStep recent = RecentStep.NONE;
     private Optional<DocumentNumbers> documents = Optional.empty();
+    private Set<Ask> watched = Set.of();
     private Optional<SettingsDialog> settings = Optional.empty();
     private Place inSight;
     private volatile long generation; // read by the ledger's thread to skip what nobody wants any more
@@ -189,6 +190,13 @@ public final class Shell implements Bench {
     /** A place that works. */
     Optional<Place> place(PlaceName name) {
         return Optional.ofNullable(places.get(name));
+    }
+
+    /** Lets another shell go on with the project. */
+    void handedOver() {
+        settings.ifPresent(SettingsDialog::close);
+        work.end();
+        desk.leave();
     }
 
     /** Ends all work; the project must have been closed before. */
@@ -305,12 +313,27 @@ public final class Shell implements Bench {
                 this::refused);
     }
 
+    /** Goes where another shell was. */
+    void goOnLike(Shell other) {
+        recent = other.recent;
+        other.ripple
+                .sheet()
+                .ifPresent(sheet -> ripple.show(sheet, standing.undo().isPresent()));
+        other.selected().ifPresent(this::select);
+        go(other.place().name());
+    }
+
     /** Goes to a place. */
     void go(PlaceName name) {
         Place place = places.get(name);
         if (place != inSight) {
+            boolean inside = inSight != null && new FocusKeeper(inSight.component()).isInside();
             inSight = place;
             content.show(place.component());
+            if (inside) { // what had the focus is out of sight now
+                rail.stand(name);
+                rail.enter();
+            }
         }
         rail.stand(name);
         refresh();
@@ -412,13 +435,17 @@ public final class Shell implements Bench {
         standing = step.standing();
         if (!step.ripple().changes().isEmpty()) {
             recent = RecentStep.of(step.ripple());
+            FocusKeeper below = new FocusKeeper(ripple);
             ripple.show(arrived.ripple(), standing.undo().isPresent());
+            below.restoreOr(rail::enter);
             rail.touched(touched(step));
         } else if (step.kind() == Step.Kind.SAVED) {
             ripple.say(words.text("saved", standing.folder().toString()));
         }
+        FocusKeeper focus = new FocusKeeper(bar);
         bar.show(definition);
         showStanding();
+        focus.restoreOr(rail::enter);
         titled();
         step.conflicts().stream()
                 .filter(conflict -> !standing.conflicts().contains(conflict))
@@ -448,6 +475,11 @@ public final class Shell implements Bench {
             rail.touched(EnumSet.of(PlaceName.DOCUMENTS));
         });
         documents = Optional.of(read);
+        Set<Ask> shown = read.figures();
+        if (!shown.equals(watched)) {
+            watched = shown;
+            desk.watchAlso(shown);
+        }
         readWorkings();
     }
 

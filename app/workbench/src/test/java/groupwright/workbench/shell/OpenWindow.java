@@ -6,19 +6,23 @@ import groupwright.workbench.look.Look;
 import groupwright.workbench.look.Theme;
 import groupwright.workbench.start.DataFolder;
 import groupwright.workbench.start.Preferences;
+import java.awt.AWTEvent;
 import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.GraphicsEnvironment;
 import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.awt.Robot;
+import java.awt.Toolkit;
 import java.awt.Window;
+import java.awt.event.AWTEventListener;
 import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import javax.accessibility.AccessibleContext;
@@ -29,10 +33,17 @@ import org.junit.jupiter.api.Assertions;
 final class OpenWindow implements AutoCloseable {
     private static final long PATIENCE_MS = 20_000;
     private static final int KEY_DELAY_MS = 20;
+    private static final int HEARD_MS = 1000;
     private static final int MOST_TABS = 200;
 
     private final EventThread events = EventThread.watched();
     private final Robot robot;
+    private final AtomicInteger released = new AtomicInteger();
+    private final AWTEventListener keys = event -> {
+        if (event.getID() == KeyEvent.KEY_RELEASED) {
+            released.incrementAndGet();
+        }
+    };
     private final MainWindow window;
 
     private OpenWindow(Path data, Theme theme, Locale locale, Optional<Path> project, int width, int height) {
@@ -42,6 +53,7 @@ final class OpenWindow implements AutoCloseable {
             throw new IllegalStateException(noDisplay);
         }
         robot.setAutoDelay(KEY_DELAY_MS);
+        Toolkit.getDefaultToolkit().addAWTEventListener(keys, AWTEvent.KEY_EVENT_MASK);
         Locale.setDefault(locale);
         Preferences preferences =
                 Preferences.USUAL.with(theme == Theme.DARK ? Preferences.Dark.YES : Preferences.Dark.NO);
@@ -206,8 +218,10 @@ final class OpenWindow implements AutoCloseable {
         }
     }
 
-    /** Presses a key with others held. */
+    /** Presses a key with others held once something has the focus to hear it, and waits a while until it is heard. */
     void press(int key, int... held) {
+        await("something has the focus", () -> focusNow() != null);
+        int before = released.get();
         for (int one : held) {
             robot.keyPress(one);
         }
@@ -215,6 +229,10 @@ final class OpenWindow implements AutoCloseable {
         robot.keyRelease(key);
         for (int i = held.length - 1; i >= 0; i--) {
             robot.keyRelease(held[i]);
+        }
+        long end = System.currentTimeMillis() + HEARD_MS;
+        while (released.get() < before + 1 + held.length && System.currentTimeMillis() < end) {
+            Thread.onSpinWait(); // a release may go to a window that closes; what was pressed shows in what it does
         }
         act(() -> {});
     }
@@ -294,6 +312,7 @@ final class OpenWindow implements AutoCloseable {
     /** Closes the window and says how the event thread did. */
     @Override
     public void close() {
+        Toolkit.getDefaultToolkit().removeAWTEventListener(keys);
         System.err.println(events.report()); // the only place that tells how busy the event thread was
         boolean[] closed = {false};
         act(() -> {

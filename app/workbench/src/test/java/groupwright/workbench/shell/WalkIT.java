@@ -14,6 +14,7 @@ import groupwright.workbench.Components;
 import groupwright.workbench.Picture;
 import groupwright.workbench.Sample;
 import groupwright.workbench.bench.PlaceName;
+import groupwright.workbench.look.Look;
 import groupwright.workbench.look.Theme;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
@@ -65,12 +66,14 @@ class WalkIT {
             assertEquals(
                     PlaceName.REQUIREMENTS, open.read(() -> open.shell().place().name()));
 
+            typeCogsInAWrongOrder(open);
             changeACog(open);
             assertTrue(open.foot().contains("C-002 cogs 45 → 46"), open.foot());
             assertTrue(open.foot().contains("R-0"), "names a requirement: " + open.foot());
             assertEquals(46, cogs(open).get(cogs(open).size() - 1));
             Picture.keep(open.picture(), "walk-cog-" + theme);
 
+            anotherThemeKeepsWhatCanBeUndone(open);
             openTheWorkingsOf(open, "R-007");
             String value = open.read(
                     () -> open.shell().workings().shown().orElseThrow().value().value());
@@ -113,6 +116,29 @@ class WalkIT {
         open.press(KeyEvent.VK_UP);
         open.await("the cog is changed", () -> open.shell().ripple().sentence().contains("46"));
         open.settle();
+    }
+
+    private static void typeCogsInAWrongOrder(OpenWindow open) {
+        open.act(() -> open.shell().go(PlaceName.CONCEPTS));
+        open.settle();
+        open.click("teeth C-002");
+        JTextComponent field = (JTextComponent) open.component("type cogs C-002");
+        open.await("it has the focus", field::isFocusOwner);
+        assertTrue(open.read(() -> field.getHeight() > 0 && field.getWidth() > 0));
+        open.act(() -> field.setText("10-12-11"));
+        String said = open.read(() -> field.getAccessibleContext().getAccessibleDescription());
+        assertTrue(said.contains("11"), said);
+        open.press(KeyEvent.VK_ESCAPE);
+    }
+
+    private static void anotherThemeKeepsWhatCanBeUndone(OpenWindow open) {
+        Shell before = open.read(open::shell);
+        open.act(() -> open.window().theme(Look.theme()));
+        open.await("the window is made anew", () -> open.shell() != before);
+        open.settle();
+        assertTrue(open.read(() -> open.shell().standing().undo().isPresent()));
+        assertTrue(open.foot().contains("45 → 46"), open.foot());
+        assertEquals(PlaceName.CONCEPTS, open.read(() -> open.shell().place().name()));
     }
 
     private static void openTheWorkingsOf(OpenWindow open, String requirement) {
