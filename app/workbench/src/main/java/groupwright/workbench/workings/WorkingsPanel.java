@@ -87,9 +87,7 @@ public final class WorkingsPanel extends JPanel {
         setName("workings");
         getAccessibleContext().setAccessibleName(words.text("title"));
         scroll = new JScrollPane(
-                column,
-                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
-                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+                column, ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.getViewport().setBackground(Token.RAISED.colour());
         scroll.getVerticalScrollBar().setUnitIncrement(Metric.ROW.px());
