@@ -37,8 +37,17 @@ final class SharedRows extends JPanel {
     private final transient List<Row> rows = new ArrayList<>();
     private final Ruled labels = new Ruled();
     private final Ruled columns = new Ruled();
-    private final JScrollPane scroll = new JScrollPane(
-            columns, ScrollPaneConstants.VERTICAL_SCROLLBAR_NEVER, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_AS_NEEDED);
+    private final JScrollPane scroll =
+            new JScrollPane(
+                    columns,
+                    ScrollPaneConstants.VERTICAL_SCROLLBAR_NEVER,
+                    ScrollPaneConstants.HORIZONTAL_SCROLLBAR_AS_NEEDED) {
+                /** A cell that needs a second line makes the whole row higher, the label beside it too. */
+                @Override
+                public boolean isValidateRoot() {
+                    return false;
+                }
+            };
     private transient int[] heights = {};
 
     SharedRows() {

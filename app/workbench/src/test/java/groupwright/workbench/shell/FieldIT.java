@@ -7,6 +7,7 @@ import groupwright.definition.record.Address;
 import groupwright.definition.record.Amount;
 import groupwright.workbench.Picture;
 import groupwright.workbench.bench.PlaceName;
+import groupwright.workbench.look.Metric;
 import groupwright.workbench.look.Theme;
 import java.awt.Component;
 import java.awt.Rectangle;
@@ -60,6 +61,8 @@ class FieldIT {
 
     private static boolean isWhollyInSight(Component component) {
         Rectangle seen = ((javax.swing.JComponent) component).getVisibleRect();
-        return component.getHeight() >= component.getPreferredSize().height && seen.height >= component.getHeight();
+        return component.getHeight() > Metric.GAP.px()
+                && component.getHeight() >= component.getPreferredSize().height
+                && seen.height >= component.getHeight();
     }
 }
