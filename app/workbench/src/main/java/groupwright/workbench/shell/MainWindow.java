@@ -132,11 +132,6 @@ final class MainWindow extends JFrame {
         put(panel);
     }
 
-    /** Something was saved or made that the foot of the window can tell. */
-    void tell(String sentence) {
-        shell.ifPresent(open -> open.ripple().say(sentence));
-    }
-
     private final class Hosting implements Shell.Host {
         @Override
         public void saveElsewhere() {

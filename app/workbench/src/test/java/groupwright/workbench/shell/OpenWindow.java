@@ -9,9 +9,7 @@ import groupwright.workbench.start.Preferences;
 import java.awt.AWTEvent;
 import java.awt.AWTException;
 import java.awt.Component;
-import java.awt.GraphicsEnvironment;
 import java.awt.KeyboardFocusManager;
-import java.awt.Rectangle;
 import java.awt.Robot;
 import java.awt.Toolkit;
 import java.awt.Window;
@@ -84,10 +82,6 @@ final class OpenWindow implements AutoCloseable {
     /** Opens a project. */
     static OpenWindow on(Path project, Path data) {
         return new OpenWindow(data, Theme.LIGHT, Locale.ENGLISH, Optional.of(project), 1440, 900);
-    }
-
-    static boolean isPossible() {
-        return !GraphicsEnvironment.isHeadless();
     }
 
     Shell shell() {
@@ -289,11 +283,6 @@ final class OpenWindow implements AutoCloseable {
         return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
     }
 
-    /** What has the focus. */
-    Component focus() {
-        return read(() -> KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
-    }
-
     /** The window as it looks now. */
     BufferedImage picture() {
         settle();
@@ -302,11 +291,6 @@ final class OpenWindow implements AutoCloseable {
             window.paint(image.getGraphics());
             return image;
         });
-    }
-
-    /** The screen as it looks now, popups included. */
-    BufferedImage screen() {
-        return robot.createScreenCapture(new Rectangle(window.getBounds()));
     }
 
     /** Closes the window and says how the event thread did. */
