@@ -2,6 +2,7 @@ package groupwright.documents.content;
 
 import groupwright.documents.trace.ShownValue;
 import groupwright.documents.trace.TraceEntry;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -36,6 +37,13 @@ public sealed interface Inline {
     record Judged(Verdict verdict) implements Inline {
         public Judged {
             Objects.requireNonNull(verdict, "verdict");
+        }
+    }
+
+    /** Where numbers are shown in the document: pages on paper, links elsewhere; a dash where nowhere. */
+    record Places(List<TraceEntry> entries) implements Inline {
+        public Places {
+            entries = List.copyOf(entries);
         }
     }
 

@@ -85,6 +85,15 @@ final class EntryWriter {
                 .collect(separated());
     }
 
+    /** Links to every place where some numbers are shown. */
+    String places(List<Integer> numbers) {
+        String links = numbers.stream()
+                .flatMap(number -> trace.entry(number).uses().stream())
+                .map(use -> "[" + use.entry() + "." + use.occurrence() + "](#" + use.anchor() + ")")
+                .collect(separated());
+        return links.isEmpty() ? "—" : links;
+    }
+
     private Collector<CharSequence, ?, String> separated() {
         return Collectors.joining(labels.text("list.separator"));
     }

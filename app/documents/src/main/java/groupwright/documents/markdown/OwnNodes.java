@@ -7,6 +7,7 @@ import groupwright.documents.tree.ChartBlock;
 import groupwright.documents.tree.CriterionBar;
 import groupwright.documents.tree.EntryBlock;
 import groupwright.documents.tree.LiveNumber;
+import groupwright.documents.tree.ShownPlaces;
 import groupwright.documents.tree.TitleBlock;
 import groupwright.documents.tree.VerdictMark;
 import java.util.Set;
@@ -38,6 +39,7 @@ final class OwnNodes implements NodeRenderer {
                 LiveNumber.class,
                 VerdictMark.class,
                 CriterionBar.class,
+                ShownPlaces.class,
                 Caption.class,
                 ChartBlock.class,
                 TitleBlock.class,
@@ -52,6 +54,8 @@ final class OwnNodes implements NodeRenderer {
             write(number);
         } else if (node instanceof VerdictMark mark) {
             writer.raw(MarkdownText.escape(mark.word(), position(mark)));
+        } else if (node instanceof ShownPlaces places) {
+            writer.raw(entries.places(places.entries()));
         } else if (node instanceof Caption caption) {
             write(caption);
         } else if (node instanceof ChartBlock) {

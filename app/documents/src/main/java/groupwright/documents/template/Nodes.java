@@ -11,6 +11,7 @@ import groupwright.documents.trace.TraceRegister;
 import groupwright.documents.tree.ChartBlock;
 import groupwright.documents.tree.CriterionBar;
 import groupwright.documents.tree.LiveNumber;
+import groupwright.documents.tree.ShownPlaces;
 import groupwright.documents.tree.VerdictMark;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -43,6 +44,9 @@ final class Nodes {
         } else if (part instanceof Inline.Judged judged) {
             return new VerdictMark(
                     judged.verdict(), labels.text(judged.verdict().labelKey()));
+        } else if (part instanceof Inline.Places places) {
+            return new ShownPlaces(
+                    places.entries().stream().map(register::numberOf).distinct().toList());
         }
         return new CriterionBar((Inline.Bar) part);
     }

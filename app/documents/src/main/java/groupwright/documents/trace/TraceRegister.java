@@ -32,7 +32,8 @@ public final class TraceRegister {
         return new Trace(numbered);
     }
 
-    private int numberOf(TraceEntry entry) {
+    /** The number of an entry, which joins the trace if it has not been used. */
+    public int numberOf(TraceEntry entry) {
         return numbers.computeIfAbsent(entry.key(), key -> {
             entries.add(entry);
             places.add(0);
