@@ -14,7 +14,7 @@ public final class Invalid extends IllegalArgumentException {
      * @param remedy what to do, without a full stop
      */
     public Invalid(String field, String wrong, String remedy) {
-        super(field + ": " + wrong + "; " + remedy);
+        super((field.isEmpty() ? "" : field + ": ") + wrong + "; " + remedy);
         this.field = field;
         this.wrong = wrong;
         this.remedy = remedy;

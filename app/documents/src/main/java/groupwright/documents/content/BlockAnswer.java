@@ -1,6 +1,7 @@
 package groupwright.documents.content;
 
 import groupwright.documents.charts.Chart;
+import groupwright.documents.trace.TraceEntry;
 import java.util.List;
 import java.util.Objects;
 
@@ -37,10 +38,13 @@ public sealed interface BlockAnswer
     /**
      * A chart, drawn on paper; in Markdown its description and its table. The body of the block in the template becomes
      * its caption; without one the chart's title and caption do.
+     *
+     * @param entries where its numbers come from; the caption leads there
      */
-    record Drawing(Chart chart) implements BlockAnswer {
+    record Drawing(Chart chart, List<TraceEntry> entries) implements BlockAnswer {
         public Drawing {
             Objects.requireNonNull(chart, "chart");
+            entries = List.copyOf(entries);
         }
     }
 

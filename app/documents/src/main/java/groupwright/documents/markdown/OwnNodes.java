@@ -9,6 +9,7 @@ import groupwright.documents.tree.EntryBlock;
 import groupwright.documents.tree.LiveNumber;
 import groupwright.documents.tree.ShownPlaces;
 import groupwright.documents.tree.TitleBlock;
+import groupwright.documents.tree.TraceMark;
 import groupwright.documents.tree.VerdictMark;
 import java.util.Set;
 import org.commonmark.ext.gfm.tables.TableCell;
@@ -40,6 +41,7 @@ final class OwnNodes implements NodeRenderer {
                 VerdictMark.class,
                 CriterionBar.class,
                 ShownPlaces.class,
+                TraceMark.class,
                 Caption.class,
                 ChartBlock.class,
                 TitleBlock.class,
@@ -54,6 +56,9 @@ final class OwnNodes implements NodeRenderer {
             write(number);
         } else if (node instanceof VerdictMark mark) {
             writer.raw(MarkdownText.escape(mark.word(), position(mark)));
+        } else if (node instanceof TraceMark mark) {
+            anchor(mark.use());
+            link(mark.use());
         } else if (node instanceof ShownPlaces places) {
             writer.raw(entries.places(places.entries()));
         } else if (node instanceof Caption caption) {
@@ -81,9 +86,16 @@ final class OwnNodes implements NodeRenderer {
     }
 
     private void write(LiveNumber number) {
-        Use use = number.use();
-        writer.raw("<a id=\"" + use.anchor() + "\"></a>");
+        anchor(number.use());
         writer.raw(MarkdownText.escape(number.shown().text(), position(number))); // no line start after the anchor
+        link(number.use());
+    }
+
+    private void anchor(Use use) {
+        writer.raw("<a id=\"" + use.anchor() + "\"></a>");
+    }
+
+    private void link(Use use) {
         writer.raw(" [[" + use.entry() + "]](#" + use.entryAnchor() + ")");
     }
 

@@ -2,6 +2,7 @@ package groupwright.documents.pages;
 
 import groupwright.documents.tree.CriterionBar;
 import groupwright.documents.tree.LiveNumber;
+import groupwright.documents.tree.TraceMark;
 import groupwright.documents.tree.VerdictMark;
 import java.util.ArrayList;
 import java.util.List;
@@ -108,6 +109,10 @@ final class InlineSetter {
         public void visit(CustomNode node) {
             if (node instanceof LiveNumber number) {
                 add(number);
+            } else if (node instanceof TraceMark mark) {
+                Run raised = typesetter.run(Integer.toString(mark.use().entry()), style.raised());
+                pieces.add(new Piece.Space(typesetter.run(" ", style)));
+                pieces.add(new Piece.Number(List.of(), raised, mark.use(), Piece.Number.Line.NONE));
             } else if (node instanceof VerdictMark mark) {
                 pieces.add(new Piece.Mark(mark.verdict(), style.size()));
                 addText(pieces, mark.word(), style);

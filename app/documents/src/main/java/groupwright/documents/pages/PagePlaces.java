@@ -50,7 +50,7 @@ record PagePlaces(List<OutlineEntry> outline, List<List<PaintedNumber>> numbers,
 
     private static PaintedNumber number(Recorder.Sighting sighting, Trace trace) {
         Piece.Number number = sighting.number();
-        double size = number.value().get(0).style().size();
+        double size = number.size();
         String shown = number.value().stream().map(Run::text).collect(Collectors.joining());
         Area area = Area.between(
                 sighting.x(),

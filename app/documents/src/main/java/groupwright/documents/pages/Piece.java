@@ -41,7 +41,11 @@ sealed interface Piece {
         }
     }
 
-    /** A computed number with its mark; never broken. */
+    /**
+     * A computed number with its mark; never broken.
+     *
+     * @param value its glyphs; none where a drawing shows the number and only the mark stands here
+     */
     record Number(List<Run> value, Run mark, Use use, Line line) implements Piece {
         static final double GAP = 1.4;
 
@@ -58,6 +62,11 @@ sealed interface Piece {
 
         double valueWidth() {
             return Piece.width(value);
+        }
+
+        /** Size of its glyphs. */
+        double size() {
+            return value.isEmpty() ? mark.style().size() : value.get(0).style().size();
         }
 
         /** What stands outside the column of digits. */

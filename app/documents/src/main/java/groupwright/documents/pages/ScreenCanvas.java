@@ -41,7 +41,7 @@ final class ScreenCanvas implements Canvas {
         if (!changed.contains(number.use())) {
             return;
         }
-        double size = number.value().get(0).style().size();
+        double size = number.size();
         double left = x - 1.2;
         double width = number.valueWidth() + 2.4;
         double top = baseline - PATCH_ABOVE * size;

@@ -1,5 +1,6 @@
 package groupwright.documents.project;
 
+import groupwright.definition.figure.Ask;
 import groupwright.definition.figure.FigureText;
 import groupwright.definition.record.Concept;
 import groupwright.definition.record.Invalid;
@@ -34,11 +35,16 @@ final class ChartBlocks {
             return new BlockAnswer.Paragraph(Phrase.of(sheet.labels().text("trace.missing") + ": "
                     + sheet.text().missing(ladder.missing().get(0))));
         }
-        return drawing(sheet, ladder.chart());
+        List<Ask> asks = sheet.assessment().concepts().stream()
+                .map(concept -> sheet.ask("developments " + concept.id() + " " + riders))
+                .toList();
+        return drawing(sheet, ladder.chart(), asks);
     }
 
-    private static BlockAnswer drawing(Sheet sheet, Optional<? extends Chart> chart) {
-        return chart.<BlockAnswer>map(BlockAnswer.Drawing::new).orElseGet(() -> nothing(sheet));
+    private static BlockAnswer drawing(Sheet sheet, Optional<? extends Chart> chart, List<Ask> asks) {
+        return chart.<BlockAnswer>map(drawn -> new BlockAnswer.Drawing(
+                        drawn, asks.stream().map(sheet.traces()::entry).toList()))
+                .orElseGet(() -> nothing(sheet));
     }
 
     /**
@@ -51,7 +57,10 @@ final class ChartBlocks {
         FigureText read = FigureText.parse("step-bars " + arguments);
         Concept concept = concept(sheet, read);
         ConceptCharts charts = sheet.charts();
-        return drawing(sheet, charts.stepBars(concept, limit(read.parameters()).or(charts::requiredLimit)));
+        return drawing(
+                sheet,
+                charts.stepBars(concept, limit(read.parameters()).or(charts::requiredLimit)),
+                List.of(sheet.ask("steps " + concept.id()), sheet.ask("like-positions " + concept.id())));
     }
 
     private static Optional<StepBars.Limit> limit(Settings parameters) {

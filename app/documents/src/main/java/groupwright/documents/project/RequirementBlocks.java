@@ -26,13 +26,29 @@ import java.util.stream.Collectors;
 final class RequirementBlocks {
     private RequirementBlocks() {}
 
-    private static List<Requirement> agreed(Sheet sheet) {
+    private static final String LEAST_WEIGHT = "least-weight";
+
+    static List<Requirement> agreed(Sheet sheet) {
         return sheet.assessment().requirements().stream()
                 .filter(requirement -> requirement.state() == Requirement.State.AGREED)
                 .toList();
     }
 
-    /** One row a criterion: target, value, bar, verdict. */
+    /** Agreed requirements that count enough. */
+    private static List<Requirement> weighty(Sheet sheet, String block, String arguments) {
+        double least = BlockArguments.of(block, arguments, List.of(LEAST_WEIGHT))
+                .number(LEAST_WEIGHT)
+                .orElse(0.0);
+        return agreed(sheet).stream()
+                .filter(requirement -> requirement.weight() >= least)
+                .toList();
+    }
+
+    /**
+     * One row a criterion: target, value, bar, verdict.
+     *
+     * @param arguments {@code least-weight=8} leaves out requirements that count less
+     */
     static BlockAnswer verdicts(Sheet sheet, String arguments) {
         RecordId lead = sheet.lead();
         List<Column> columns = List.of(
@@ -43,7 +59,7 @@ final class RequirementBlocks {
                 Column.text(sheet.labels().text("verdicts.margin")),
                 sheet.textColumn("verdicts.verdict"));
         List<List<Phrase>> rows = new ArrayList<>();
-        for (Requirement requirement : agreed(sheet)) {
+        for (Requirement requirement : weighty(sheet, "verdicts", arguments)) {
             for (Criterion criterion : requirement.criteria()) {
                 rows.add(row(sheet, lead, requirement, criterion));
             }
@@ -114,10 +130,14 @@ final class RequirementBlocks {
         return new BlockAnswer.Table(columns, rows);
     }
 
-    /** What stands in the way of each agreed requirement that does not meet for certain. */
+    /**
+     * What stands in the way of each agreed requirement that does not meet for certain.
+     *
+     * @param arguments {@code least-weight=8} leaves out requirements that count less
+     */
     static BlockAnswer open(Sheet sheet, String arguments) {
         List<Phrase> items = new ArrayList<>();
-        for (Requirement requirement : agreed(sheet)) {
+        for (Requirement requirement : weighty(sheet, "open", arguments)) {
             Verdict verdict = sheet.assessment().verdict(requirement.id(), sheet.lead());
             if (!verdict.meetsForCertain()) {
                 items.add(Phrase.of(

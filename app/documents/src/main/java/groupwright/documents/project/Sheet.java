@@ -3,12 +3,14 @@ package groupwright.documents.project;
 import groupwright.definition.assessment.Assessment;
 import groupwright.definition.figure.Answer;
 import groupwright.definition.figure.Ask;
+import groupwright.definition.figure.Figure;
 import groupwright.definition.figure.FigureText;
 import groupwright.definition.figure.Quantity;
 import groupwright.definition.ledger.View;
 import groupwright.definition.record.Definition;
 import groupwright.definition.record.Invalid;
 import groupwright.definition.record.RecordId;
+import groupwright.definition.record.Settings;
 import groupwright.documents.content.Column;
 import groupwright.documents.content.Inline;
 import groupwright.documents.content.Phrase;
@@ -49,6 +51,23 @@ record Sheet(
     /** A question in the figure grammar. */
     Ask ask(String question) {
         return FigureText.parse(question).resolve(view.catalogue(), assessment.lead());
+    }
+
+    /** A figure's name as people say it. */
+    String name(Figure figure) {
+        return figure.name();
+    }
+
+    /** Parameters in words behind a figure's name, for example ", from teeth 14"; empty for none. */
+    String parameters(Settings parameters) {
+        StringBuilder words = new StringBuilder();
+        parameters
+                .values()
+                .forEach((name, value) -> words.append(", ")
+                        .append(name.replace('-', ' '))
+                        .append(' ')
+                        .append(value));
+        return words.toString();
     }
 
     /** Whether the catalogue has a figure. */

@@ -15,7 +15,7 @@ import java.util.Optional;
 
 /** Finds the template of a document: the project's own, or else ours. */
 final class TemplateShelf {
-    static final List<String> NAMES = List.of("specification", "claims");
+    static final List<String> NAMES = List.of("brief", "specification", "concepts", "coverage", "claims");
 
     private static final long MOST_BYTES = 1 << 20;
 

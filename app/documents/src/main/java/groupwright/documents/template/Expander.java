@@ -138,7 +138,7 @@ final class Expander {
         } else if (answer instanceof BlockAnswer.Table table) {
             insertTable(table, fence, content, origin, loops);
         } else if (answer instanceof BlockAnswer.Drawing drawing) {
-            insertChart(drawing.chart(), fence, content, origin, loops);
+            insertChart(drawing, fence, content, origin, loops);
         } else if (answer instanceof BlockAnswer.Items items) {
             insertList(items, fence, origin);
         } else if (answer instanceof BlockAnswer.Paragraph paragraph && affords(1, fence, origin)) {
@@ -169,7 +169,9 @@ final class Expander {
         }
     }
 
-    private void insertChart(Chart chart, FencedCodeBlock fence, Content content, Origin origin, int loops) {
+    private void insertChart(
+            BlockAnswer.Drawing drawing, FencedCodeBlock fence, Content content, Origin origin, int loops) {
+        Chart chart = drawing.chart();
         if (!affords(3 + chart.table().rows().size(), fence, origin)) {
             return;
         }
@@ -180,6 +182,9 @@ final class Expander {
             fence.insertBefore(caption);
         } else {
             insertCaption(number, fence, content, origin, loops);
+        }
+        if (fence.getPrevious() instanceof Caption caption) { // none where the author's words were refused
+            nodes.marks(drawing.entries()).forEach(caption::appendChild);
         }
         fence.insertBefore(nodes.chart(chart));
     }

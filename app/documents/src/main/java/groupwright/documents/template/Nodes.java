@@ -7,11 +7,13 @@ import groupwright.documents.content.Column;
 import groupwright.documents.content.Inline;
 import groupwright.documents.content.Phrase;
 import groupwright.documents.labels.Labels;
+import groupwright.documents.trace.TraceEntry;
 import groupwright.documents.trace.TraceRegister;
 import groupwright.documents.tree.ChartBlock;
 import groupwright.documents.tree.CriterionBar;
 import groupwright.documents.tree.LiveNumber;
 import groupwright.documents.tree.ShownPlaces;
+import groupwright.documents.tree.TraceMark;
 import groupwright.documents.tree.VerdictMark;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -95,6 +97,13 @@ final class Nodes {
         block.appendChild(paragraph(Phrase.of(chart.description())));
         block.appendChild(table(table(chart.table())));
         return block;
+    }
+
+    /** Marks that lead to entries, to stand behind a caption. */
+    List<Node> marks(List<TraceEntry> entries) {
+        return entries.stream()
+                .<Node>map(entry -> new TraceMark(register.use(entry)))
+                .toList();
     }
 
     private static BlockAnswer.Table table(ChartTable numbers) {

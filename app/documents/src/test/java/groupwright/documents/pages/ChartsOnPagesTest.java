@@ -23,8 +23,8 @@ import org.junit.jupiter.api.Test;
 /** Charts in documents: drawn and searchable in PDF, in words and as a table in Markdown. */
 class ChartsOnPagesTest {
     private static final Sample CONTENT = Sample.empty()
-            .with("ladder", new BlockAnswer.Drawing(SampleCharts.ladder()))
-            .with("bars", new BlockAnswer.Drawing(SampleCharts.bars()));
+            .with("ladder", new BlockAnswer.Drawing(SampleCharts.ladder(), List.of()))
+            .with("bars", new BlockAnswer.Drawing(SampleCharts.bars(), List.of()));
     private static final String TEMPLATE = "# Gears\n\n```ladder\nAll *gears*\n```\n\n```bars\n```\n\nAfter both.\n";
 
     private static byte[] pdf(String template, Sample content) {
@@ -70,7 +70,7 @@ class ChartsOnPagesTest {
                 List.of(new GearLadder.Lane(SampleCharts.LEAD, "C-002", 11, List.of(1.0, 4.0))),
                 List.of(),
                 Locale.ENGLISH);
-        Sample content = Sample.empty().with("ladder", new BlockAnswer.Drawing(ladder));
+        Sample content = Sample.empty().with("ladder", new BlockAnswer.Drawing(ladder, List.of()));
         try (ReadPdf read = new ReadPdf(pdf("```ladder\n```\n", content))) {
             List<Double> ones = read.advances(1, "11");
             assertEquals(2, ones.size(), "the ring stands alone");
@@ -90,7 +90,7 @@ class ChartsOnPagesTest {
         GearLadder.Lane lane =
                 new GearLadder.Lane(new ConceptSign(7, ConceptSign.Standing.OTHER), "C-007", 30, List.of(1.0, 4.0));
         GearLadder tall = new GearLadder("G-001", Collections.nCopies(60, lane), List.of(), Locale.ENGLISH);
-        Sample content = Sample.empty().with("ladder", new BlockAnswer.Drawing(tall));
+        Sample content = Sample.empty().with("ladder", new BlockAnswer.Drawing(tall, List.of()));
         try (ReadPdf read = new ReadPdf(pdf("Before.\n\n```ladder\nCaption\n```\n", content))) {
             String text = read.bodyText(1).contains("Caption") ? read.bodyText(1) : read.bodyText(2);
             assertEquals(61, text.split("C-007", -1).length, "all lanes stand with their caption");

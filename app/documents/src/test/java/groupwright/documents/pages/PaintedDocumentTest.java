@@ -281,7 +281,7 @@ class PaintedDocumentTest {
                 Locale.ENGLISH);
         Sample content = Sample.empty()
                 .with("lonely", new BlockAnswer.Items(List.of(Phrase.of("diameter \u2300 here"))))
-                .with("ladder", new BlockAnswer.Drawing(ladder));
+                .with("ladder", new BlockAnswer.Drawing(ladder, List.of()));
         DocumentTree tree = Sample.document("```lonely\n```\n\n```ladder\nCaption\n```\n", content);
         List<String> warnings = painted(tree).warnings();
         assertEquals(new PdfRenderer(FONTS).render(tree).warnings(), warnings);

@@ -52,8 +52,8 @@ public final class RandomDocument {
 
     private DocumentTree document() {
         Sample content = Sample.empty()
-                .with("ladder", new BlockAnswer.Drawing(SampleCharts.ladder()))
-                .with("bars", new BlockAnswer.Drawing(SampleCharts.bars()))
+                .with("ladder", new BlockAnswer.Drawing(SampleCharts.ladder(), List.of()))
+                .with("bars", new BlockAnswer.Drawing(SampleCharts.bars(), List.of()))
                 .with("v", TextAnswer.of(new Inline.Judged(any(List.of(Verdict.values())))));
         for (int i = 0; i < entries.size(); i++) {
             content = content.with("n" + i, TextAnswer.of(Inline.Live.of(entries.get(i))));

@@ -52,8 +52,8 @@ class SameBytesTest {
         DocumentTree charts = Sample.document(
                 "```ladder\n```\n\n```bars\n```\n",
                 Sample.empty()
-                        .with("ladder", new BlockAnswer.Drawing(SampleCharts.ladder()))
-                        .with("bars", new BlockAnswer.Drawing(SampleCharts.bars())));
+                        .with("ladder", new BlockAnswer.Drawing(SampleCharts.ladder(), List.of()))
+                        .with("bars", new BlockAnswer.Drawing(SampleCharts.bars(), List.of())));
         return hashes(tree) + "\n" + hashes(charts);
     }
 
