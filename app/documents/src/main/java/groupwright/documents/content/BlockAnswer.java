@@ -4,6 +4,7 @@ import groupwright.documents.charts.Chart;
 import groupwright.documents.trace.TraceEntry;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /** The answer to a block of a template. */
 public sealed interface BlockAnswer
@@ -12,6 +13,7 @@ public sealed interface BlockAnswer
                 BlockAnswer.Items,
                 BlockAnswer.Paragraph,
                 BlockAnswer.Repeated,
+                BlockAnswer.Chosen,
                 Unanswered {
     /**
      * A table. The body of the block in the template, if any, becomes its caption.
@@ -69,6 +71,17 @@ public sealed interface BlockAnswer
     record Repeated(List<Content> contents) implements BlockAnswer {
         public Repeated {
             contents = List.copyOf(contents);
+        }
+    }
+
+    /**
+     * A section on a condition: the body of the block in the template is a template itself, filled once or left out.
+     *
+     * @param content what fills it; nothing where it is left out, and then it is not read either
+     */
+    record Chosen(Optional<Content> content) implements BlockAnswer {
+        public Chosen {
+            Objects.requireNonNull(content, "content");
         }
     }
 }

@@ -1,40 +1,216 @@
 package groupwright.documents.project;
 
-import java.util.Map;
+import java.util.List;
 
-/** All blocks by the names templates use; a new one is one line here and one class. */
+/** All blocks by the names templates use; a new one is one entry here and one class. */
 final class Blocks {
-    static final Map<String, Block> ALL = Map.ofEntries(
-            Map.entry("riders", RiderBlocks::groups),
-            Map.entry("needs", RiderBlocks::needs),
-            Map.entry("concepts", ConceptBlocks::setUps),
-            Map.entry("figures", ConceptBlocks::figures),
-            Map.entry("gears", GearBlocks::gears),
-            Map.entry("gear-ladder", ChartBlocks::gearLadder),
-            Map.entry("step-bars", ChartBlocks::stepBars),
-            Map.entry("verdicts", RequirementBlocks::verdicts),
-            Map.entry("statements", RequirementBlocks::statements),
-            Map.entry("open", RequirementBlocks::open),
-            Map.entry("coverage", RequirementBlocks::coverage),
-            Map.entry("voices", VoiceBlocks::voices),
-            Map.entry("why-chosen", DecisionBlocks::whyChosen),
-            Map.entry("decisions", DecisionBlocks::decisions),
-            Map.entry("scores", DecisionBlocks::scores),
-            Map.entry("yardsticks", YardstickBlocks::yardsticks),
-            Map.entry("verdict-grid", CoverageBlocks::grid),
-            Map.entry("verdict-counts", CoverageBlocks::counts),
-            Map.entry("need-coverage", CoverageBlocks::needs),
-            Map.entry("unanswered-needs", CoverageBlocks::unanswered),
-            Map.entry("gaps", CoverageBlocks::gaps),
-            Map.entry("statement-advice", CoverageBlocks::statementAdvice),
-            Map.entry("trails", TrailBlocks::forwards),
-            Map.entry("trails-back", TrailBlocks::backwards),
-            Map.entry("claim-trails", TrailBlocks::claims),
-            Map.entry("trail", TrailBlocks::picture),
-            Map.entry("bikes", BikeBlocks::bikes),
-            Map.entry("parts", PartBlocks::byGroup),
-            Map.entry("claims-that-hold", ClaimBlocks::holding),
-            Map.entry("claims-not-to-use", ClaimBlocks::others));
+    static final List<Named> ALL = List.of(
+            new Named(
+                    "riders",
+                    RiderBlocks::groups,
+                    new BlockHelp(
+                            "",
+                            "A table: rider groups side by side with what their figures are computed from",
+                            "```riders\nRider groups and what their figures are computed from\n```")),
+            new Named(
+                    "needs",
+                    RiderBlocks::needs,
+                    new BlockHelp("", "A table: what riders said, in their words", "```needs\nWhat riders said\n```")),
+            new Named(
+                    "concepts",
+                    ConceptBlocks::setUps,
+                    new BlockHelp(
+                            "",
+                            "A table: the concepts that are worked on, with rings and cogs",
+                            "```concepts\nConcepts that are worked on\n```")),
+            new Named(
+                    "figures",
+                    ConceptBlocks::figures,
+                    new BlockHelp(
+                            "a list of figures parted by commas, with parameters but without a concept",
+                            "A table: figures as rows, concepts as columns",
+                            "```figures gear-range, largest-step from-teeth=14\nGearing of the concepts side by side\n```")),
+            new Named(
+                    "gears",
+                    GearBlocks::gears,
+                    new BlockHelp(
+                            "a concept, or lead",
+                            "A table: the cogs of a concept with steps and like positions",
+                            "```gears lead\nCogs of the lead concept\n```")),
+            new Named(
+                    "gear-ladder",
+                    ChartBlocks::gearLadder,
+                    new BlockHelp(
+                            "a rider group; without one the most important",
+                            "A chart: the gears of the concepts on the wheel of a rider group",
+                            "```gear-ladder G-001\n```")),
+            new Named(
+                    "step-bars",
+                    ChartBlocks::stepBars,
+                    new BlockHelp(
+                            "a concept, or lead; at-most=18 draws a limit in percent, from-teeth=14 the cog from which on it holds",
+                            "A chart: the steps between the cogs of a concept",
+                            "```step-bars lead from-teeth=14 at-most=18\n```")),
+            new Named(
+                    "verdicts",
+                    RequirementBlocks::verdicts,
+                    new BlockHelp(
+                            "least-weight=8, which leaves out requirements that count less",
+                            "A table: agreed requirements, measured on the lead concept",
+                            "```verdicts\nAgreed requirements\n```")),
+            new Named(
+                    "statements",
+                    RequirementBlocks::statements,
+                    new BlockHelp(
+                            "", "A table: agreed requirements in words", "```statements\nRequirements in words\n```")),
+            new Named(
+                    "open",
+                    RequirementBlocks::open,
+                    new BlockHelp(
+                            "least-weight=8, which leaves out requirements that count less",
+                            "A list: what stands in the way of each agreed requirement that does not meet for certain",
+                            "```open\n```")),
+            new Named(
+                    "coverage",
+                    RequirementBlocks::coverage,
+                    new BlockHelp(
+                            "",
+                            "A table: how many requirements have reached each rung, in all and by rider group",
+                            "```coverage\nHow far we are\n```")),
+            new Named(
+                    "voices",
+                    VoiceBlocks::voices,
+                    new BlockHelp(
+                            "most=3, how many of each group",
+                            "A list: the weightiest needs of each rider group in its own words",
+                            "```voices most=2\n```")),
+            new Named(
+                    "why-chosen",
+                    DecisionBlocks::whyChosen,
+                    new BlockHelp(
+                            "a concept, or lead",
+                            "The reasons of the decisions that chose a concept",
+                            "```why-chosen lead\n```")),
+            new Named(
+                    "decisions",
+                    DecisionBlocks::decisions,
+                    new BlockHelp(
+                            "",
+                            "A table: every decision that stands, or the open question",
+                            "```decisions\nWhat was decided\n```")),
+            new Named(
+                    "scores",
+                    DecisionBlocks::scores,
+                    new BlockHelp(
+                            "a decision",
+                            "A table: how the options of a decision did by its criteria, with the weighed mean",
+                            "```scores D-001\nOptions and criteria\n```")),
+            new Named(
+                    "yardsticks",
+                    YardstickBlocks::yardsticks,
+                    new BlockHelp(
+                            "a concept, or lead",
+                            "A table: figures as rows, a concept and the yardsticks as columns",
+                            "```yardsticks lead\nBeside our yardsticks\n```")),
+            new Named(
+                    "verdict-grid",
+                    CoverageBlocks::grid,
+                    new BlockHelp(
+                            "",
+                            "A table: agreed requirements as rows, concepts as columns, the verdict in each cell",
+                            "```verdict-grid\nVerdicts by concept\n```")),
+            new Named(
+                    "verdict-counts",
+                    CoverageBlocks::counts,
+                    new BlockHelp(
+                            "",
+                            "A table: how many agreed requirements each concept meets, misses, or cannot be judged on",
+                            "```verdict-counts\nVerdicts counted\n```")),
+            new Named(
+                    "need-coverage",
+                    CoverageBlocks::needs,
+                    new BlockHelp(
+                            "a rider group, whose needs and verdicts count then",
+                            "A table: each need, the requirements that answer it, and how far these are for the lead concept",
+                            "```need-coverage G-001\nFrom need to verdict\n```")),
+            new Named(
+                    "unanswered-needs",
+                    CoverageBlocks::unanswered,
+                    new BlockHelp("", "A list: needs that no requirement answers", "```unanswered-needs\n```")),
+            new Named(
+                    "gaps",
+                    CoverageBlocks::gaps,
+                    new BlockHelp(
+                            "",
+                            "A table: requirements that lack a need, a criterion, or the result of a test",
+                            "```gaps\nWhat each requirement lacks\n```")),
+            new Named(
+                    "statement-advice",
+                    CoverageBlocks::statementAdvice,
+                    new BlockHelp(
+                            "",
+                            "A table: words that make statements hard to verify; advice only",
+                            "```statement-advice\nHard to verify\n```")),
+            new Named(
+                    "trails",
+                    TrailBlocks::forwards,
+                    new BlockHelp(
+                            "",
+                            "A table: each criterion of an agreed requirement, from its needs to the places where its answer stands",
+                            "```trails\nFrom need to page\n```")),
+            new Named(
+                    "trails-back",
+                    TrailBlocks::backwards,
+                    new BlockHelp(
+                            "",
+                            "A table: each field that a requirement or claim rests on, and what hangs on it",
+                            "```trails-back\nFrom field to claim\n```")),
+            new Named(
+                    "claim-trails",
+                    TrailBlocks::claims,
+                    new BlockHelp(
+                            "",
+                            "A table: each claim, back to what riders said",
+                            "```claim-trails\nClaims and what they rest on\n```")),
+            new Named(
+                    "trail",
+                    TrailBlocks::picture,
+                    new BlockHelp(
+                            "a requirement",
+                            "A picture: the trail of a requirement from needs to claims",
+                            "```trail R-007\n```")),
+            new Named(
+                    "bikes",
+                    BikeBlocks::bikes,
+                    new BlockHelp("", "A table: the bikes the groupset must fit", "```bikes\nBikes on the list\n```")),
+            new Named(
+                    "parts",
+                    PartBlocks::byGroup,
+                    new BlockHelp(
+                            "",
+                            "A table: weight of the lead concept's parts by group",
+                            "```parts\nParts of the lead concept by group\n```")),
+            new Named(
+                    "claims-that-hold",
+                    ClaimBlocks::holding,
+                    new BlockHelp(
+                            "",
+                            "A table: claims that are approved, still true and supported, with their wording",
+                            "```claims-that-hold\nWhat may be said\n```")),
+            new Named(
+                    "claims-not-to-use",
+                    ClaimBlocks::others,
+                    new BlockHelp(
+                            "",
+                            "A table: the other claims and what stands in their way, without their wording",
+                            "```claims-not-to-use\nOther claims\n```")));
+
+    /**
+     * A block under its name.
+     *
+     * @param help what the reference says about it; without it a block does not compile
+     */
+    record Named(String name, Block block, BlockHelp help) {}
 
     private Blocks() {}
 }

@@ -40,7 +40,8 @@ final class ClaimBlocks {
         return new BlockAnswer.Table(columns, rows);
     }
 
-    private static Phrase wording(Sheet sheet, Claim claim) {
+    /** The wording with its numbers live. */
+    static Phrase wording(Sheet sheet, Claim claim) {
         List<Inline> parts = new ArrayList<>();
         for (LiveText.Segment segment : LiveText.parse(claim.wording()).segments()) {
             if (segment instanceof LiveText.Plain plain) {

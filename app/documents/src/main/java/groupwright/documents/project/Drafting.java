@@ -49,7 +49,7 @@ record Drafting(View view, ProjectFiles project, TemplateShelf shelf, Reader rea
                 .map(concept -> concept.id() + " " + concept.title())
                 .orElse("");
         return new Issue(
-                labels.text("document." + name),
+                TemplateShelf.NAMES.contains(name) ? labels.text("document." + name) : TemplateShelf.title(name),
                 settings().name(),
                 settings().company(),
                 lead,

@@ -49,9 +49,17 @@ public final class ProjectDocuments {
         this.fonts = fonts;
     }
 
-    /** The documents there are, by the names they are asked for. */
+    /** The documents every project has, by the names they are asked for. */
     public static List<String> names() {
         return TemplateShelf.NAMES;
+    }
+
+    /**
+     * The documents this project has: {@link #names()}, then one for each further template in its folder
+     * {@code templates}. Reads the folder.
+     */
+    public List<String> available() {
+        return drafting.shelf().available();
     }
 
     /**
@@ -75,7 +83,7 @@ public final class ProjectDocuments {
     /**
      * Writes documents in every format.
      *
-     * @param names which, each of {@link #names()}
+     * @param names which, each of {@link #available()}
      * @param date the date they carry; the project's own where nothing is said
      * @param out the folder to write to; it is made if need be
      */
@@ -124,7 +132,7 @@ public final class ProjectDocuments {
      * A document as it will print. Its pages are those of the PDF that {@link #write} would write now. Cost: filling the
      * template asks for the workings of every number in it; laying out grows with the text.
      *
-     * @param name one of {@link #names()}
+     * @param name one of {@link #available()}
      * @param date the date it carries; the project's own where nothing is said
      */
     public Preview preview(String name, Optional<LocalDate> date) {
@@ -138,7 +146,7 @@ public final class ProjectDocuments {
      * The numbers of a document, for telling how many of them changed. Cost: that of filling the template, which asks for
      * the workings of every number in it; no page is laid out.
      *
-     * @param name one of {@link #names()}
+     * @param name one of {@link #available()}
      */
     public Numbers numbers(String name) {
         Draft draft = drafting.draft(name, LocalDate.EPOCH); // no number depends on the date

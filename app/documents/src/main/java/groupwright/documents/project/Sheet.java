@@ -5,11 +5,15 @@ import groupwright.definition.figure.Answer;
 import groupwright.definition.figure.Ask;
 import groupwright.definition.figure.Figure;
 import groupwright.definition.figure.FigureText;
+import groupwright.definition.figure.Nearest;
 import groupwright.definition.figure.Quantity;
 import groupwright.definition.ledger.View;
 import groupwright.definition.record.Definition;
+import groupwright.definition.record.Entry;
 import groupwright.definition.record.Invalid;
 import groupwright.definition.record.RecordId;
+import groupwright.definition.record.RecordKind;
+import groupwright.definition.record.RecordKinds;
 import groupwright.definition.record.Settings;
 import groupwright.documents.content.Column;
 import groupwright.documents.content.Inline;
@@ -20,6 +24,7 @@ import groupwright.documents.numbers.Reader;
 import groupwright.documents.numbers.TargetText;
 import groupwright.documents.trace.ShownValue;
 import groupwright.documents.trace.TraceEntry;
+import java.util.List;
 import java.util.Optional;
 
 /** What blocks work with: the ledger's view and the words and digits of one reader. */
@@ -31,6 +36,9 @@ record Sheet(
         Reader reader,
         Labels labels,
         TargetText targets) {
+    /** More records of a kind are named by the first and the last. */
+    private static final int MOST_NAMED = 8;
+
     Definition definition() {
         return view.definition();
     }
@@ -48,9 +56,39 @@ record Sheet(
                         () -> new Invalid("", "the project names no lead concept", "set leadConcept in project.json"));
     }
 
-    /** A question in the figure grammar. */
+    /** A question in the figure grammar about records there are. */
     Ask ask(String question) {
-        return FigureText.parse(question).resolve(view.catalogue(), assessment.lead());
+        Ask ask = FigureText.parse(question).resolve(view.catalogue(), assessment.lead());
+        ask.subject().ids().forEach(this::existing);
+        return ask;
+    }
+
+    /**
+     * The record with an id.
+     *
+     * @throws Invalid if there is none; says which there are
+     */
+    Entry existing(RecordId id) {
+        return definition().get(id).orElseThrow(() -> unknown(id));
+    }
+
+    private Invalid unknown(RecordId id) {
+        Optional<RecordKind<?>> kind = RecordKinds.byLetters(id.letters());
+        if (kind.isEmpty()) {
+            return new Invalid("", "no kind of record has ids like " + id, "write for example C-001");
+        }
+        List<String> ids = definition().all(kind.get()).stream()
+                .map(record -> record.id().text())
+                .toList();
+        String remedy = ids.isEmpty()
+                ? "add one first"
+                : ids.size() <= MOST_NAMED
+                        ? "name one of " + String.join(", ", ids)
+                        : Nearest.of(id.text(), ids)
+                                        .map(near -> "did you mean " + near + ", or another of ")
+                                        .orElse("name one of ")
+                                + ids.get(0) + " to " + ids.get(ids.size() - 1);
+        return new Invalid("", "there is no " + kind.get().noun() + " " + id, remedy);
     }
 
     /** A figure's name as people say it. */

@@ -10,14 +10,21 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Finds the template of a document: the project's own, or else ours. */
 final class TemplateShelf {
     static final List<String> NAMES = List.of("brief", "specification", "concepts", "coverage", "claims");
 
     private static final long MOST_BYTES = 1 << 20;
+
+    /** File names of templates that become documents of their own. */
+    private static final Pattern FILE = Pattern.compile("([a-z][a-z0-9-]{0,39})\\.md");
 
     private final Path folder;
 
@@ -32,9 +39,41 @@ final class TemplateShelf {
         }
     }
 
+    /**
+     * The documents there are: ours first, then those of the project's own templates in alphabetical order.
+     *
+     * @throws UncheckedIOException if the project's templates cannot be listed
+     */
+    List<String> available() {
+        List<String> names = new ArrayList<>(NAMES);
+        Path templates = folder.resolve("templates");
+        if (!Files.isDirectory(templates, LinkOption.NOFOLLOW_LINKS)) {
+            return names; // a link in its place is named when a template is read
+        }
+        try (Stream<Path> files = Files.list(templates)) {
+            files.map(file -> FILE.matcher(file.getFileName().toString()))
+                    .filter(Matcher::matches)
+                    .map(file -> file.group(1))
+                    .filter(name -> !NAMES.contains(name))
+                    .sorted()
+                    .forEach(names::add);
+            return List.copyOf(names);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException("the folder " + templates + " cannot be read", unreadable);
+        }
+    }
+
+    /** The title of a template that is not ours: its name in sentence case. */
+    static String title(String name) {
+        return Character.toUpperCase(name.charAt(0)) + name.substring(1).replace('-', ' ');
+    }
+
     Found find(String name) {
         Path own = folder.resolve("templates").resolve(name + ".md");
         if (!Files.exists(own, LinkOption.NOFOLLOW_LINKS)) {
+            if (!NAMES.contains(name)) {
+                return Found.problem("templates/" + name + ".md: is not there any more; put it back or leave it out.");
+            }
             return new Found(Optional.of(new Template(name + ".md", bundled(name))), "");
         }
         String shown = "templates/" + name + ".md";

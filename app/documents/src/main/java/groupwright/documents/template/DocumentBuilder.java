@@ -52,10 +52,11 @@ public final class DocumentBuilder {
     }
 
     private static DocumentTree complete(Document root, Issue issue, Labels labels, Trace trace) {
+        new Numbering(labels).number(root);
         root.prependChild(new TitleBlock(issue));
         Heading chapter = new Heading();
         chapter.setLevel(1);
-        chapter.appendChild(new Text(labels.text("trace.chapter")));
+        chapter.appendChild(new Text(labels.text("annex.heading", "A", labels.text("trace.chapter"))));
         root.appendChild(chapter);
         Nodes nodes = new Nodes(labels, new TraceRegister());
         root.appendChild(nodes.paragraph(labels.text(trace.entries().isEmpty() ? "trace.none" : "trace.intro")));

@@ -7,7 +7,8 @@ package groupwright.documents.template;
  * @param blocks paragraphs, headings, list items, table rows and the like in the finished document
  * @param depth levels of nesting: lists in quotes in lists, emphasis in emphasis
  * @param loops levels of repeated sections
+ * @param bodies levels of blocks in blocks, conditions and repeated sections together
  */
-record Limits(int bytes, int blocks, int depth, int loops) {
-    static final Limits STANDARD = new Limits(1024 * 1024, 100_000, 40, 3);
+record Limits(int bytes, int blocks, int depth, int loops, int bodies) {
+    static final Limits STANDARD = new Limits(1024 * 1024, 100_000, 40, 3, 12);
 }

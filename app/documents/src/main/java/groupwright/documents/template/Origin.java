@@ -13,13 +13,17 @@ final class Origin {
     /** Where lines of the piece start in the template; lines that are blank there have no span. */
     private final List<SourceSpan> spans;
 
-    private Origin(int firstLine, List<SourceSpan> spans) {
+    /** How many blocks it lies in. */
+    private final int depth;
+
+    private Origin(int firstLine, List<SourceSpan> spans, int depth) {
+        this.depth = depth;
         this.firstLine = firstLine;
         this.spans = spans;
     }
 
     static Origin ofTemplate() {
-        return new Origin(0, List.of());
+        return new Origin(0, List.of(), 0);
     }
 
     /** The place of a fenced block's body, which begins on the line after its fence. */
@@ -27,7 +31,12 @@ final class Origin {
         List<SourceSpan> inTemplate = fence.getSourceSpans().stream()
                 .map(span -> SourceSpan.of(lineOf(span), columnOf(span), span.getLength()))
                 .toList();
-        return new Origin(inTemplate.get(0).getLineIndex() + 1, inTemplate);
+        return new Origin(inTemplate.get(0).getLineIndex() + 1, inTemplate, depth + 1);
+    }
+
+    /** How many blocks the piece lies in; 0 for the template itself. */
+    int depth() {
+        return depth;
     }
 
     /** Line of a node, from 1. */

@@ -3,6 +3,7 @@ package groupwright.documents.template;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.commonmark.node.Node;
 
 /** Collects problems of one template. */
 final class Problems {
@@ -15,6 +16,14 @@ final class Problems {
 
     void add(Problem.Kind kind, int line, int column, String wrong) {
         all.add(new Problem(kind, template, line, column, wrong));
+    }
+
+    void add(Problem.Kind kind, Node node, Origin origin, String wrong) {
+        add(kind, origin.line(node), origin.column(node), wrong);
+    }
+
+    int count() {
+        return all.size();
     }
 
     void tooMuch(String wrong) {

@@ -1,17 +1,33 @@
 package groupwright.documents.tree;
 
+import java.util.Objects;
 import org.commonmark.node.CustomBlock;
 
 /** The line above a table or chart; its children are the caption's text. */
 public final class Caption extends CustomBlock {
-    private final String number;
+    private final Kind kind;
+    private String number = "";
 
-    public Caption(String number) {
-        this.number = number;
+    /** What stands below the caption; each kind is counted by itself. */
+    public enum Kind {
+        TABLE,
+        FIGURE
     }
 
-    /** For example {@code Table 3} or {@code Figure 1}. */
+    public Caption(Kind kind) {
+        this.kind = Objects.requireNonNull(kind, "kind");
+    }
+
+    public Kind kind() {
+        return kind;
+    }
+
+    /** For example {@code Table 4-1} or {@code Figure 1}; empty until the whole document is there to be counted. */
     public String number() {
         return number;
+    }
+
+    public void setNumber(String number) {
+        this.number = Objects.requireNonNull(number, "number");
     }
 }

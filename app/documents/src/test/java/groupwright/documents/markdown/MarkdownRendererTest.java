@@ -151,7 +151,7 @@ class MarkdownRendererTest {
             Sample content = Sample.empty()
                     .with("x", TextAnswer.of(new Inline.Plain(expected)))
                     .with("list", new BlockAnswer.Items(List.of(Phrase.of(expected))));
-            String rendered = render("{{ x }}\n\n```list\n```\n\n# {{ x }}\n\n{{ x }}{{ x }}\n", content);
+            String rendered = render("{{ x }}\n\n```list\n```\n\n#### {{ x }}\n\n{{ x }}{{ x }}\n", content);
             assertEquals(List.of(expected, expected, expected, expected + expected), bodyTexts(rendered), hint);
         }
     }

@@ -37,12 +37,12 @@ class ChartsOnPagesTest {
     void textOfChartsIsTextInReadingOrder() throws IOException {
         try (ReadPdf read = new ReadPdf(pdf(TEMPLATE, CONTENT))) {
             String text = read.bodyText(1);
-            assertTrue(text.contains("Figure 1  All gears"), text);
+            assertTrue(text.contains("Figure 1-1  All gears"), text);
             assertTrue(text.contains("C-001 36"), text);
             assertTrue(text.contains("C-002 32"), text);
             assertTrue(text.contains("2\u202Fm 3 4 5 6 7 8"), text);
             assertTrue(text.contains("R-003 needs 1.58 m or less"), text);
-            assertTrue(text.contains("Figure 2  Steps between cogs: C-002, %; dots: like positions a turn"), text);
+            assertTrue(text.contains("Figure 1-2  Steps between cogs: C-002, %; dots: like positions a turn"), text);
             assertTrue(text.contains("20.0 16.7 14.3 12.5 16.7 19.0 20.0 16.7 14.3 12.5"), text);
             assertTrue(text.contains("at most 18\u202F%"), text);
             assertTrue(text.contains("10 12 14 16 18 21 25 30 35 40 45"), text);
@@ -100,10 +100,10 @@ class ChartsOnPagesTest {
     @Test
     void markdownHasTheDescriptionAndTheTable() {
         String text = new MarkdownRenderer().render(Sample.document(TEMPLATE, CONTENT));
-        assertTrue(text.contains("**Figure 1** All *gears*\n\nMetres per crank turn on the wheel of G-003"), text);
+        assertTrue(text.contains("**Figure 1-1** All *gears*\n\nMetres per crank turn on the wheel of G-003"), text);
         assertTrue(text.contains("| Concept | Ring | Gear 1, m | 2 | 3 |"), text);
         assertTrue(text.contains("| C-002 | 32 | 1.64 | 1.85 | 2.11 |"), text);
-        assertTrue(text.contains("**Figure 2** Steps between cogs: C-002, %; dots: like positions a turn\n\n"), text);
+        assertTrue(text.contains("**Figure 1-2** Steps between cogs: C-002, %; dots: like positions a turn\n\n"), text);
         assertTrue(text.contains("| 25–30 | misses | 20.0 | 5 |"), text);
         assertTrue(text.contains("|\n\nAfter both.\n"), text);
     }

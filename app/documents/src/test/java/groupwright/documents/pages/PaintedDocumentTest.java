@@ -262,7 +262,7 @@ class PaintedDocumentTest {
         Sample content = Sample.empty().with("each", new BlockAnswer.Repeated(List.of(Sample.empty(), Sample.empty())));
         PaintedDocument painted = painted("# One\n\ntext\n\n```each\n\nwords\n\n## Two\n```\n\n### Three\n", content);
         assertEquals(
-                List.of("One 1", "Two 9", "Two 9", "Three 12"),
+                List.of("1 One 1", "1.1 Two 9", "1.2 Two 9", "1.2.1 Three 12"),
                 painted.outline().stream()
                         .filter(entry -> entry.line().isPresent())
                         .map(entry -> entry.title() + " " + entry.line().get())

@@ -78,7 +78,7 @@ class PdfRendererTest {
                             "> 4.3 What this section asks",
                             "> 4.4 What is still open",
                             "> 4.5 Riders' words",
-                            "Where the numbers come from"),
+                            "Annex A: Where the numbers come from"),
                     titles);
         }
     }

@@ -204,8 +204,8 @@ class ProjectDocumentsTest {
     @Test
     void theSpecificationDrawsItsCharts() throws IOException {
         String text = markdown(SAMPLE, "specification");
-        assertTrue(text.contains("**Figure 1** Gear ladder: metres per crank turn on the wheel of G-001"), text);
-        assertTrue(text.contains("**Figure 2** Steps between the cogs of C-002"), text);
+        assertTrue(text.contains("**Figure 3-1** Gear ladder: metres per crank turn on the wheel of G-001"), text);
+        assertTrue(text.contains("**Figure 3-2** Steps between the cogs of C-002"), text);
     }
 
     @Test

@@ -35,7 +35,7 @@ class DocumentBuilderTest {
         String whole = new MarkdownRenderer().render(Sample.document(template, content));
         String afterTitle = whole.substring(whole.indexOf("3f9a1c77d2e04b5586ab90cd") + 24);
         return afterTitle
-                .substring(0, afterTitle.indexOf("# Where the numbers come from"))
+                .substring(0, afterTitle.indexOf("# Annex A: Where the numbers come from"))
                 .strip();
     }
 

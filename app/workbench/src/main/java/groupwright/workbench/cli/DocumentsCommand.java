@@ -1,7 +1,5 @@
 package groupwright.workbench.cli;
 
-import groupwright.definition.figure.Nearest;
-import groupwright.documents.project.ProjectDocuments;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
@@ -54,26 +52,11 @@ final class DocumentsCommand implements Callable<Exit> {
     @Override
     public Exit call() throws InterruptedException {
         DocumentsJob job = new DocumentsJob(
-                names(), Optional.ofNullable(date).map(DocumentsCommand::day), locale(), surroundings.path(out));
+                only, Optional.ofNullable(date).map(DocumentsCommand::day), locale(), surroundings.path(out));
         return OpenProject.doing(
                 surroundings,
                 surroundings.path(project),
                 opened -> job.write(surroundings, opened, options.isForMachine()));
-    }
-
-    /** Those asked for, in the order of the shelf and each once; all where none is named. */
-    private List<String> names() {
-        List<String> known = ProjectDocuments.names();
-        for (String name : only) {
-            if (!known.contains(name)) {
-                throw Refusal.of(
-                        "there is no document \"" + name + "\"",
-                        Nearest.of(name, known)
-                                .map(near -> "did you mean " + near + "?")
-                                .orElse("the documents are " + String.join(", ", known)));
-            }
-        }
-        return only.isEmpty() ? known : known.stream().filter(only::contains).toList();
     }
 
     private Locale locale() {

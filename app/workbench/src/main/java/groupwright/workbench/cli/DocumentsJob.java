@@ -1,6 +1,7 @@
 package groupwright.workbench.cli;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import groupwright.definition.figure.Nearest;
 import groupwright.definition.problem.Problem;
 import groupwright.documents.numbers.Reader;
 import groupwright.documents.project.ProjectDocuments;
@@ -14,17 +15,17 @@ import java.util.Optional;
 /**
  * Writing some documents of a project.
  *
- * @param names which
+ * @param only which; all the project has where none is named
  * @param date the date they carry; the project's own where nothing is said
  * @param language the language of numbers, dates and fixed words
  * @param out the folder to write to
  */
-record DocumentsJob(List<String> names, Optional<LocalDate> date, Locale language, Path out) {
+record DocumentsJob(List<String> only, Optional<LocalDate> date, Locale language, Path out) {
     /** Writes them and says where they are. */
     Exit write(Surroundings surroundings, OpenProject project, boolean forMachine) {
-        ProjectDocuments.Outcome outcome = new ProjectDocuments(
-                        project.view(), project.files(), project.folder(), new Reader(language))
-                .write(names, date, out);
+        ProjectDocuments documents =
+                new ProjectDocuments(project.view(), project.files(), project.folder(), new Reader(language));
+        ProjectDocuments.Outcome outcome = documents.write(chosen(documents.available()), date, out);
         if (!outcome.problems().isEmpty()) {
             List<Problem> problems = new ArrayList<>(project.problems());
             outcome.problems().forEach(sentence -> problems.add(problem(sentence)));
@@ -36,6 +37,20 @@ record DocumentsJob(List<String> names, Optional<LocalDate> date, Locale languag
                         ? JsonText.of(json(surroundings, outcome, project.problems()))
                         : text(surroundings, project, outcome));
         return Exit.FINE;
+    }
+
+    /** Those asked for, in the order of the shelf and each once. */
+    private List<String> chosen(List<String> known) {
+        for (String name : only) {
+            if (!known.contains(name)) {
+                throw Refusal.of(
+                        "there is no document \"" + name + "\"",
+                        Nearest.of(name, known)
+                                .map(near -> "did you mean " + near + "?")
+                                .orElse("the documents are " + String.join(", ", known)));
+            }
+        }
+        return only.isEmpty() ? known : known.stream().filter(only::contains).toList();
     }
 
     private static Problem problem(String sentence) {

@@ -1,7 +1,7 @@
 package groupwright.workbench.cli;
 
-import groupwright.documents.project.ProjectDocuments;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -77,8 +77,8 @@ final class StartCommand implements Callable<Exit> {
 
     private Exit documents() throws InterruptedException {
         Path project = folder == null ? sample() : surroundings.path(folder);
-        DocumentsJob job = new DocumentsJob(
-                ProjectDocuments.names(), Optional.empty(), Locale.ENGLISH, surroundings.path("documents"));
+        DocumentsJob job =
+                new DocumentsJob(List.of(), Optional.empty(), Locale.ENGLISH, surroundings.path("documents"));
         return OpenProject.doing(surroundings, project, opened -> {
             Exit exit = job.write(surroundings, opened, options.isForMachine());
             if (exit == Exit.FINE && !options.isForMachine()) {

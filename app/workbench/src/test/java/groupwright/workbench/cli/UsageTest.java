@@ -28,7 +28,6 @@ class UsageTest {
             documents x                    ~ --out is missing; write groupwright documents PROJECT [--only NAME,…] [--date 2026-03-09] [--language en|de] --out DIR [--json].
             documents x --out              ~ --out is given without DIR; write groupwright documents PROJECT [--only NAME,…] [--date 2026-03-09] [--language en|de] --out DIR [--json].
             documents x --out a --out b    ~ --out is given twice; give it once.
-            documents x --out a --only claim ~ there is no document "claim"; did you mean claims?
             documents x --out a --date 1.2.2026 ~ --date: "1.2.2026" is no date; write year, month and day, for example 2026-03-09.
             documents x --out a --language fr ~ --language: "fr" is no language of the documents; write en or de.
             explain x                      ~ FIGURE is missing; write groupwright explain PROJECT "FIGURE SUBJECT…" [--json].

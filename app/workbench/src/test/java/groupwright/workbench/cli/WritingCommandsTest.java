@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -57,6 +58,24 @@ class WritingCommandsTest {
         assertEquals(0, run.exit(), run.err());
         assertEquals("Wrote claims.md, claims.pdf of \"Small\" to out\n", run.out());
         assertEquals(List.of("claims.md", "claims.pdf"), names(folder.resolve("out")));
+    }
+
+    @Test
+    void aTemplateOfTheProjectsOwnIsADocumentToo() throws IOException {
+        SmallProject project = SmallProject.below(folder);
+        project.with(
+                "templates/service-manual.md", "# Service\n\n{{ project.name }}\n".getBytes(StandardCharsets.UTF_8));
+        Run run = project.run("documents", "small", "--only", "service-manual", "--out", "out");
+        assertEquals(0, run.exit(), run.err());
+        assertEquals("Wrote service-manual.md, service-manual.pdf of \"Small\" to out\n", run.out());
+        assertTrue(Files.readString(folder.resolve("out/service-manual.md")).startsWith("# Service manual\n"));
+    }
+
+    @Test
+    void aDocumentThatIsNotThereIsNamedWithTheNearest() {
+        Run run = SmallProject.below(folder).run("documents", "small", "--only", "claim", "--out", "out");
+        assertEquals("there is no document \"claim\"; did you mean claims?\n", run.err());
+        assertEquals(2, run.exit());
     }
 
     @Test
