@@ -103,4 +103,9 @@ record Sheet(
     Column numberColumn(String key) {
         return Column.number(labels.text(key));
     }
+
+    /** A column whose head states the unit of its numbers. */
+    Column numberColumn(String key, String unit) {
+        return Column.number(labels.text(key, reader.in(unit).unit()));
+    }
 }

@@ -7,19 +7,27 @@ import org.commonmark.node.SourceSpan;
 
 /** Where a piece of parsed Markdown lies in the template: the whole of it, or the body of a fenced block. */
 final class Origin {
+    private final String file;
+
     /** Line of the template, from 0, where the piece starts. */
     private final int firstLine;
 
     /** Where lines of the piece start in the template; lines that are blank there have no span. */
     private final List<SourceSpan> spans;
 
-    private Origin(int firstLine, List<SourceSpan> spans) {
+    private Origin(String file, int firstLine, List<SourceSpan> spans) {
+        this.file = file;
         this.firstLine = firstLine;
         this.spans = spans;
     }
 
-    static Origin ofTemplate() {
-        return new Origin(0, List.of());
+    static Origin ofTemplate(String file) {
+        return new Origin(file, 0, List.of());
+    }
+
+    /** The place of words that took the place of what the template says. */
+    static Origin ofWords(Wording.Words words) {
+        return new Origin(words.file(), words.line(), List.of());
     }
 
     /** The place of a fenced block's body, which begins on the line after its fence. */
@@ -27,7 +35,12 @@ final class Origin {
         List<SourceSpan> inTemplate = fence.getSourceSpans().stream()
                 .map(span -> SourceSpan.of(lineOf(span), columnOf(span), span.getLength()))
                 .toList();
-        return new Origin(inTemplate.get(0).getLineIndex() + 1, inTemplate);
+        return new Origin(file, inTemplate.get(0).getLineIndex() + 1, inTemplate);
+    }
+
+    /** Name of the file. */
+    String file() {
+        return file;
     }
 
     /** Line of a node, from 1. */

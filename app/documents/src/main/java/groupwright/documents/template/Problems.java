@@ -13,12 +13,12 @@ final class Problems {
         this.template = template;
     }
 
-    void add(Problem.Kind kind, int line, int column, String wrong) {
-        all.add(new Problem(kind, template, line, column, wrong));
+    void add(Problem.Kind kind, String file, int line, int column, String wrong) {
+        all.add(new Problem(kind, file, line, column, wrong));
     }
 
     void tooMuch(String wrong) {
-        add(Problem.Kind.TOO_MUCH, 1, 1, wrong);
+        add(Problem.Kind.TOO_MUCH, template, 1, 1, wrong);
     }
 
     List<Problem> all() {
