@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -16,15 +15,14 @@ import java.util.Optional;
  *
  * @param names which
  * @param date the date they carry; the project's own where nothing is said
- * @param language the language of numbers, dates and fixed words
+ * @param reader whose language and measures they are in
  * @param out the folder to write to
  */
-record DocumentsJob(List<String> names, Optional<LocalDate> date, Locale language, Path out) {
+record DocumentsJob(List<String> names, Optional<LocalDate> date, Reader reader, Path out) {
     /** Writes them and says where they are. */
     Exit write(Surroundings surroundings, OpenProject project, boolean forMachine) {
-        ProjectDocuments.Outcome outcome = new ProjectDocuments(
-                        project.view(), project.files(), project.folder(), new Reader(language))
-                .write(names, date, out);
+        ProjectDocuments.Outcome outcome =
+                new ProjectDocuments(project.view(), project.files(), project.folder(), reader).write(names, date, out);
         if (!outcome.problems().isEmpty()) {
             List<Problem> problems = new ArrayList<>(project.problems());
             outcome.problems().forEach(sentence -> problems.add(problem(sentence)));
