@@ -91,7 +91,7 @@ final class RiderBlocks {
             if (need.isCurrent()) {
                 rows.add(List.of(
                         Phrase.of(need.id().text()),
-                        Phrase.of(sheet.labels().text("needs.quoted", need.words())),
+                        Phrase.of(sheet.quoted(need)),
                         sheet.plain(need.riders().stream().map(Object::toString).collect(Collectors.joining(", "))),
                         Phrase.of(sheet.labels()
                                 .text("needs." + need.importance().name().toLowerCase(Locale.ROOT)))));

@@ -9,6 +9,7 @@ import groupwright.definition.figure.Quantity;
 import groupwright.definition.ledger.View;
 import groupwright.definition.record.Definition;
 import groupwright.definition.record.Invalid;
+import groupwright.definition.record.Need;
 import groupwright.definition.record.RecordId;
 import groupwright.definition.record.Settings;
 import groupwright.documents.content.Column;
@@ -55,7 +56,7 @@ record Sheet(
 
     /** A figure's name as people say it. */
     String name(Figure figure) {
-        return figure.name();
+        return text.name(figure);
     }
 
     /** Parameters in words behind a figure's name, for example ", from teeth 14"; empty for none. */
@@ -64,7 +65,7 @@ record Sheet(
         parameters
                 .values()
                 .forEach((name, value) -> words.append(", ")
-                        .append(name.replace('-', ' '))
+                        .append(text.parameter(name))
                         .append(' ')
                         .append(value));
         return words.toString();
@@ -94,6 +95,11 @@ record Sheet(
 
     Phrase plain(String words) {
         return Phrase.of(words.isEmpty() ? "—" : words);
+    }
+
+    /** A need in the riders' words, in quotation marks of the reader's language. */
+    String quoted(Need need) {
+        return labels.text("needs.quoted", need.words());
     }
 
     Column textColumn(String key) {

@@ -51,9 +51,7 @@ class WordingTest {
                         .document())
                 .replaceAll("<a id=\"[^\"]*\"></a>", "");
         String afterTitle = whole.substring(whole.indexOf("3f9a1c77d2e04b5586ab90cd") + 24);
-        return afterTitle
-                .substring(0, afterTitle.indexOf("# Where the numbers come from"))
-                .strip();
+        return afterTitle.split("(?m)^#+ [^\n]*Where the numbers come from")[0].strip();
     }
 
     @Test
