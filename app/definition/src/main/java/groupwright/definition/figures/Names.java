@@ -4,7 +4,7 @@ import groupwright.definition.figure.Figure;
 import java.util.Locale;
 import java.util.ResourceBundle;
 
-/** Names of figures as people say them, by id; another language is another file beside this one. */
+/** Names of figures as people say them, by id; see {@link FigureNames} for other languages. */
 final class Names {
     private static final ResourceBundle NAMES =
             ResourceBundle.getBundle("groupwright.definition.figures.names", Locale.ROOT);

@@ -1,5 +1,6 @@
 package groupwright.documents.charts;
 
+import groupwright.documents.numbers.Reader;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -11,9 +12,9 @@ import java.util.Objects;
  * @param riders whose wheel it is, for example {@code G-002}
  * @param lanes from top to bottom, at least one
  * @param needs what these riders need of the lowest or highest gear
- * @param locale language of the words and digits
+ * @param reader whose words, digits and measures it has
  */
-public record GearLadder(String riders, List<Lane> lanes, List<Need> needs, Locale locale) implements Chart {
+public record GearLadder(String riders, List<Lane> lanes, List<Need> needs, Reader reader) implements Chart {
     /**
      * The gears of one ring.
      *
@@ -56,12 +57,17 @@ public record GearLadder(String riders, List<Lane> lanes, List<Need> needs, Loca
 
     public GearLadder {
         Objects.requireNonNull(riders, "riders");
-        Objects.requireNonNull(locale, "locale");
+        Objects.requireNonNull(reader, "reader");
         lanes = List.copyOf(lanes);
         needs = List.copyOf(needs);
         if (lanes.isEmpty()) {
             throw new IllegalArgumentException("a gear ladder needs at least one lane");
         }
+    }
+
+    /** A ladder in metric measures. */
+    public GearLadder(String riders, List<Lane> lanes, List<Need> needs, Locale locale) {
+        this(riders, lanes, needs, new Reader(locale));
     }
 
     private static void checkDevelopment(double development) {

@@ -27,10 +27,12 @@ final class GearLadderPainter {
     }
 
     private void grid(Pen pen) {
-        List<Double> ticks = layout.scale().ticks();
-        List<String> texts = new GearLadderWords(ladder).ticks(ticks);
+        GearLadderWords words = new GearLadderWords(ladder);
+        LogScale scale = words.shown(layout.scale());
+        List<Double> ticks = scale.ticks();
+        List<String> texts = words.ticks(ticks);
         for (int i = 0; i < ticks.size(); i++) {
-            double x = layout.scale().position(ticks.get(i));
+            double x = scale.position(ticks.get(i));
             double sharp = Pen.sharp(x);
             pen.line(
                     sharp,

@@ -30,6 +30,11 @@ public final class Labels {
         return locale;
     }
 
+    /** Whether there are words for a key, which may be made of a name that somebody else gave. */
+    public boolean has(String key) {
+        return words.containsKey(key);
+    }
+
     /**
      * The words for a key.
      *

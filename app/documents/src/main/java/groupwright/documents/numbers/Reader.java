@@ -1,5 +1,7 @@
 package groupwright.documents.numbers;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -10,13 +12,28 @@ import java.util.Locale;
  * How one reader wants numbers and dates: a thin space in thousands, a true minus, the decimal sign of the language.
  *
  * @param locale language and country
+ * @param measures what units computed numbers are shown in
  */
-public record Reader(Locale locale) {
+public record Reader(Locale locale, Measures measures) {
     /** Figures of finer resolution pass numbers on as they were entered. */
     private static final int MOST_PADDED = 5;
 
     private static final char THIN_SPACE = '\u2009';
     private static final String MINUS = "\u2212";
+
+    /** A reader of metric measures. */
+    public Reader(Locale locale) {
+        this(locale, Measures.METRIC);
+    }
+
+    /**
+     * How this reader sees numbers of a unit.
+     *
+     * @param unit the symbol it is kept with, for example {@code mm}
+     */
+    public Measured in(String unit) {
+        return new Measured(this, unit);
+    }
 
     /** A number with a fixed count of decimals; more than five are only shown as far as they say something. */
     public String number(double value, int decimals) {
@@ -42,10 +59,14 @@ public record Reader(Locale locale) {
 
     /** A number with as many decimals as it needs, at most 9. */
     public String exact(double value) {
-        java.math.BigDecimal rounded = java.math.BigDecimal.valueOf(value)
-                .setScale(9, java.math.RoundingMode.HALF_EVEN)
-                .stripTrailingZeros();
-        return number(value, Math.max(0, rounded.scale()));
+        return number(value, decimals(value));
+    }
+
+    /** As many decimals as a number needs, at most 9. */
+    static int decimals(double value) {
+        BigDecimal rounded =
+                BigDecimal.valueOf(value).setScale(9, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        return Math.max(0, rounded.scale());
     }
 
     private static String grouped(String digits) {

@@ -3,6 +3,7 @@ package groupwright.documents.numbers;
 import groupwright.definition.figure.Figure;
 import groupwright.definition.figure.Quantity;
 import groupwright.definition.record.Invalid;
+import groupwright.documents.labels.Labels;
 import groupwright.documents.trace.ShownValue;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -31,11 +32,13 @@ public record ShownIn(Optional<String> unit, OptionalInt decimals) {
      */
     public ShownValue of(Figure figure, Quantity answer, Reader reader) {
         String own = answer.unit().symbol();
-        String wanted = unit.filter(symbol -> !symbol.equals(NO_UNIT)).orElse(own);
+        String wanted = unit.filter(symbol -> !symbol.equals(NO_UNIT))
+                .orElse(reader.measures().shown(own));
         Conversion conversion = Conversion.between(own, wanted).orElseThrow(() -> refused(figure, own, wanted));
         int usual = Math.max(0, Math.min(MOST_DECIMALS, figure.decimals() + conversion.furtherDecimals()));
-        String shownUnit = unit.filter(NO_UNIT::equals).isPresent() ? "" : wanted;
-        String remark = answer.remark().isEmpty() ? "" : "(" + answer.remark() + ")";
+        Labels labels = Labels.of(reader.locale());
+        String shownUnit = unit.filter(NO_UNIT::equals).isPresent() ? "" : UnitWords.of(wanted, labels);
+        String remark = answer.remark().isEmpty() ? "" : "(" + Remarks.of(answer.remark(), labels) + ")";
         return new ShownValue(
                 reader.number(conversion.of(answer.value()), decimals.orElse(usual)),
                 (shownUnit + " " + remark).strip());

@@ -2,7 +2,6 @@ package groupwright.documents.numbers;
 
 import groupwright.definition.record.Criterion;
 import groupwright.documents.labels.Labels;
-import groupwright.documents.trace.ShownValue;
 
 /** What a criterion asks, in words. */
 public final class TargetText {
@@ -16,7 +15,8 @@ public final class TargetText {
 
     /** For example "at least 50 rpm". */
     public String of(Criterion criterion) {
-        String target = reader.exact(criterion.target().value());
+        Measured measured = reader.in(criterion.unit());
+        String target = measured.exact(criterion.target().value());
         String text = switch (criterion.comparator()) {
             case AT_LEAST -> labels.text("target.atLeast", target);
             case AT_MOST -> labels.text("target.atMost", target);
@@ -24,8 +24,8 @@ public final class TargetText {
                 labels.text(
                         "target.between",
                         target,
-                        reader.exact(criterion.upper().orElseThrow().value()));
+                        measured.exact(criterion.upper().orElseThrow().value()));
         };
-        return new ShownValue(text, criterion.unit()).text();
+        return measured.with(text).text();
     }
 }

@@ -96,27 +96,29 @@ final class ConceptBlocks {
         String name = figure.figure();
         for (Concept concept : concepts) {
             Ask ask = sheet.ask(text + " " + concept.id());
-            name = ask.figure().name();
+            name = sheet.text().name(ask.figure());
             unit = sheet.view().ask(ask) instanceof Quantity quantity
-                    ? quantity.unit().symbol()
+                    ? sheet.text().measured(quantity.unit()).unit()
                     : unit;
             cells.add(Phrase.of(sheet.bare(ask)));
         }
         List<Phrase> row = new ArrayList<>();
         row.add(Phrase.of(name));
-        row.add(Phrase.of(subject(figure, riders)));
+        row.add(Phrase.of(subject(sheet, figure, riders)));
         row.add(Phrase.of(unit));
         row.addAll(cells);
         return row;
     }
 
-    private static String subject(FigureText figure, String riders) {
+    private static String subject(Sheet sheet, FigureText figure, String riders) {
         List<String> words = new ArrayList<>();
         figure.records().stream().map(RecordId::text).forEach(words::add);
         if (!riders.isEmpty()) {
             words.add(riders);
         }
-        figure.parameters().values().forEach((name, value) -> words.add(name.replace('-', ' ') + " " + value));
+        figure.parameters()
+                .values()
+                .forEach((name, value) -> words.add(sheet.text().parameter(name) + " " + value));
         return String.join(", ", words);
     }
 }

@@ -67,7 +67,7 @@ public final class ConceptCharts {
             return new Ladder(Optional.empty(), missing);
         }
         List<GearLadder.Need> needs = new LadderNeeds(view, reader, riders).all();
-        return new Ladder(Optional.of(new GearLadder(riders.text(), lanes, needs, reader.locale())), missing);
+        return new Ladder(Optional.of(new GearLadder(riders.text(), lanes, needs, reader)), missing);
     }
 
     private List<GearLadder.Lane> lanes(Concept concept, Series developments) {

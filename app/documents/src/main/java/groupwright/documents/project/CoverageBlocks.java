@@ -60,7 +60,7 @@ final class CoverageBlocks {
 
     private static List<List<Phrase>> rows(Sheet sheet, Need need, Optional<RiderGroup> riders) {
         List<List<Phrase>> rows = new ArrayList<>();
-        String words = "“" + need.words() + "”";
+        String words = sheet.quoted(need);
         for (Requirement requirement : sheet.assessment().requirements()) {
             boolean concerns = riders.isEmpty()
                     || requirement.riders().isEmpty()
@@ -118,7 +118,7 @@ final class CoverageBlocks {
     static BlockAnswer unanswered(Sheet sheet, String arguments) {
         BlockArguments.of("unanswered-needs", arguments, List.of());
         return new BlockAnswer.Items(sheet.assessment().unansweredNeeds().stream()
-                .map(need -> Phrase.of(need.id() + " “" + need.words() + "”"))
+                .map(need -> Phrase.of(need.id() + " " + sheet.quoted(need)))
                 .toList());
     }
 

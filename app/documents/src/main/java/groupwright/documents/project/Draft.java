@@ -10,10 +10,12 @@ sealed interface Draft {
      * The document.
      *
      * @param asks the question of each entry of its trace; entry {@code n} is at {@code n - 1}
+     * @param warnings one sentence each
      */
-    record Filled(DocumentTree tree, List<Ask> asks) implements Draft {
+    record Filled(DocumentTree tree, List<Ask> asks, List<String> warnings) implements Draft {
         public Filled {
             asks = List.copyOf(asks);
+            warnings = List.copyOf(warnings);
         }
     }
 

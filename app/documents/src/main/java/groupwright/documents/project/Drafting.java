@@ -8,6 +8,7 @@ import groupwright.documents.labels.Labels;
 import groupwright.documents.numbers.Reader;
 import groupwright.documents.template.DocumentBuilder;
 import groupwright.documents.template.Expansion;
+import groupwright.documents.template.Template;
 import groupwright.documents.tree.Issue;
 import java.time.LocalDate;
 import java.util.List;
@@ -27,11 +28,20 @@ record Drafting(View view, ProjectFiles project, TemplateShelf shelf, Reader rea
         if (found.template().isEmpty()) {
             return new Draft.Refused(List.of(Obstacle.of(found.problem())));
         }
+        TemplateShelf.FoundWords words = shelf.words(reader.locale());
+        if (!words.obstacles().isEmpty()) {
+            return new Draft.Refused(words.obstacles());
+        }
+        Template template = found.template().get();
         ProjectContent content = new ProjectContent(view, reader);
-        Expansion expansion = new DocumentBuilder().build(found.template().get(), content, issue(name, day));
+        Expansion expansion = new DocumentBuilder().build(template, words.wording(), content, issue(name, day));
         if (expansion instanceof Expansion.Complete complete) {
             return new Draft.Filled(
-                    complete.document(), content.asks(complete.document().trace()));
+                    complete.document(),
+                    content.asks(complete.document().trace()),
+                    complete.warnings().stream()
+                            .map(warning -> template.name() + ": " + warning + ".")
+                            .toList());
         }
         return new Draft.Refused(((Expansion.Refused) expansion)
                 .problems().stream().map(Obstacle::of).toList());
@@ -57,6 +67,7 @@ record Drafting(View view, ProjectFiles project, TemplateShelf shelf, Reader rea
                 day,
                 reader.day(day),
                 project.contentHash().hex().substring(0, SHOWN_HASH_DIGITS),
-                reader.locale());
+                reader.locale(),
+                reader.measures());
     }
 }

@@ -13,6 +13,7 @@ import groupwright.definition.record.Requirement;
 import groupwright.definition.record.RiderGroup;
 import groupwright.documents.charts.GearLadder;
 import groupwright.documents.labels.Labels;
+import groupwright.documents.numbers.Measured;
 import groupwright.documents.numbers.Reader;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,7 +76,7 @@ final class LadderNeeds {
     }
 
     private GearLadder.Need need(String key, Requirement requirement, double metres, String why) {
-        String length = reader.number(metres, DECIMALS) + "\u202Fm";
+        String length = reader.in("m").text(metres, DECIMALS);
         return new GearLadder.Need(metres, labels.text(key, requirement.id().text(), length, why));
     }
 
@@ -107,6 +108,7 @@ final class LadderNeeds {
     }
 
     private String amount(Criterion criterion) {
-        return reader.exact(criterion.target().value()) + "\u202F" + criterion.unit();
+        Measured measured = reader.in(criterion.unit());
+        return measured.with(measured.exact(criterion.target().value())).text();
     }
 }

@@ -15,6 +15,7 @@ import java.util.TreeMap;
 
 /** Parts in sum. */
 final class PartBlocks {
+    private static final String GRAM = "g";
     private static final String BASIC = "part-mass-basic";
 
     private PartBlocks() {}
@@ -25,8 +26,8 @@ final class PartBlocks {
         List<Column> columns = List.of(
                 sheet.textColumn("parts.group"),
                 sheet.numberColumn("parts.count"),
-                sheet.numberColumn("parts.basic"),
-                sheet.numberColumn("parts.predicted"));
+                sheet.numberColumn("parts.basic", GRAM),
+                sheet.numberColumn("parts.predicted", GRAM));
         Map<String, List<Part>> groups = new TreeMap<>();
         for (Part part : partsBehind(sheet, lead)) {
             groups.computeIfAbsent(part.group(), any -> new ArrayList<>()).add(part);
@@ -70,6 +71,6 @@ final class PartBlocks {
             }
             total += mass.get();
         }
-        return Phrase.of(sheet.reader().number(total, 0));
+        return Phrase.of(sheet.reader().in(GRAM).number(total, 0));
     }
 }

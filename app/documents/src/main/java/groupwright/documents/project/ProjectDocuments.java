@@ -109,6 +109,7 @@ public final class ProjectDocuments {
             if (draft instanceof Draft.Refused refused) {
                 refused.obstacles().stream().map(Obstacle::sentence).forEach(problems::add);
             } else if (draft instanceof Draft.Filled filled) {
+                warnings.addAll(filled.warnings());
                 made.add(new Made(name, files(name, filled.tree(), formats, warnings)));
             }
         }

@@ -14,6 +14,7 @@ import groupwright.documents.content.BlockAnswer;
 import groupwright.documents.content.Column;
 import groupwright.documents.content.Inline;
 import groupwright.documents.content.Phrase;
+import groupwright.documents.numbers.Measured;
 import groupwright.documents.trace.ShownValue;
 import groupwright.documents.trace.TraceEntry;
 import java.util.ArrayList;
@@ -157,10 +158,14 @@ final class RequirementBlocks {
         }
         String unit =
                 verdict.value() instanceof Quantity quantity ? quantity.unit().symbol() : "";
+        Measured measured = sheet.reader().in(unit);
         int decimals = decimals(sheet, requirement, verdict);
         return " "
                 + sheet.labels()
-                        .text("open.margin", sheet.reader().signed(verdict.margin(), decimals) + "\u202F" + unit)
+                        .text(
+                                "open.margin",
+                                measured.with(measured.signed(verdict.margin(), decimals))
+                                        .text())
                 + owner;
     }
 

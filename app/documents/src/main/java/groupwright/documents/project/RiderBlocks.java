@@ -7,6 +7,7 @@ import groupwright.definition.record.RiderGroup;
 import groupwright.documents.content.BlockAnswer;
 import groupwright.documents.content.Column;
 import groupwright.documents.content.Phrase;
+import groupwright.documents.numbers.Measured;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -24,19 +25,20 @@ final class RiderBlocks {
         List<Column> columns = new ArrayList<>(List.of(sheet.textColumn("block.of")));
         groups.forEach(group -> columns.add(Column.number(group.id() + " " + group.title())));
         List<List<Phrase>> rows = new ArrayList<>();
-        rows.add(row(sheet, "riders.mass", groups, group -> total(sheet, group)));
-        rows.add(row(sheet, "riders.powerHour", groups, group -> amount(sheet, group.powerHour_W())));
-        rows.add(row(sheet, "riders.cadence", groups, group -> window(sheet, group)));
-        rows.add(row(sheet, "riders.wheel", groups, group -> wheel(sheet, group)));
-        rows.add(row(sheet, "riders.rolling", groups, group -> amount(sheet, group.rollingResistance())));
-        rows.add(row(sheet, "riders.drag", groups, group -> amount(sheet, group.dragArea_m2())));
-        rows.add(row(sheet, "riders.climbs", groups, group -> climbs(sheet, group)));
+        rows.add(row(sheet, "riders.mass", "kg", groups, group -> total(sheet, group)));
+        rows.add(row(sheet, "riders.powerHour", "W", groups, group -> amount(sheet, group.powerHour_W())));
+        rows.add(row(sheet, "riders.cadence", "rpm", groups, group -> window(sheet, group)));
+        rows.add(row(sheet, "riders.wheel", "", groups, group -> wheel(sheet, group)));
+        rows.add(row(sheet, "riders.rolling", "", groups, group -> amount(sheet, group.rollingResistance())));
+        rows.add(row(sheet, "riders.drag", "m²", groups, group -> amount(sheet, group.dragArea_m2())));
+        rows.add(row(sheet, "riders.climbs", "", groups, group -> climbs(sheet, group)));
         return new BlockAnswer.Table(columns, rows);
     }
 
     private static List<Phrase> row(
-            Sheet sheet, String label, List<RiderGroup> groups, Function<RiderGroup, String> cell) {
-        List<Phrase> row = new ArrayList<>(List.of(Phrase.of(sheet.labels().text(label))));
+            Sheet sheet, String label, String unit, List<RiderGroup> groups, Function<RiderGroup, String> cell) {
+        String head = sheet.labels().text(label, sheet.reader().in(unit).unit());
+        List<Phrase> row = new ArrayList<>(List.of(Phrase.of(head)));
         groups.forEach(group -> row.add(sheet.plain(cell.apply(group))));
         return row;
     }
@@ -52,7 +54,7 @@ final class RiderBlocks {
         double parts = group.riderMass_kg().get().value()
                 + group.bikeMass_kg().get().value()
                 + group.luggage_kg().value();
-        return sheet.reader().exact(parts);
+        return sheet.reader().in("kg").exact(parts);
     }
 
     private static String window(Sheet sheet, RiderGroup group) {
@@ -61,8 +63,14 @@ final class RiderBlocks {
 
     private static String wheel(Sheet sheet, RiderGroup group) {
         return group.rollOut_mm()
-                .map(measured -> sheet.reader().exact(measured.value()) + " mm")
+                .map(measured -> in(sheet, "mm")
+                        .with(in(sheet, "mm").exact(measured.value()))
+                        .text())
                 .orElseGet(() -> amount(sheet, group.tyre_mm()) + "-" + amount(sheet, group.beadSeat_mm()));
+    }
+
+    private static Measured in(Sheet sheet, String unit) {
+        return sheet.reader().in(unit);
     }
 
     private static String climbs(Sheet sheet, RiderGroup group) {
@@ -83,7 +91,7 @@ final class RiderBlocks {
             if (need.isCurrent()) {
                 rows.add(List.of(
                         Phrase.of(need.id().text()),
-                        Phrase.of("“" + need.words() + "”"),
+                        Phrase.of(sheet.quoted(need)),
                         sheet.plain(need.riders().stream().map(Object::toString).collect(Collectors.joining(", "))),
                         Phrase.of(sheet.labels()
                                 .text("needs." + need.importance().name().toLowerCase(Locale.ROOT)))));

@@ -11,6 +11,7 @@ import groupwright.definition.ledger.View;
 import groupwright.definition.record.Definition;
 import groupwright.definition.record.Entry;
 import groupwright.definition.record.Invalid;
+import groupwright.definition.record.Need;
 import groupwright.definition.record.RecordId;
 import groupwright.definition.record.RecordKind;
 import groupwright.definition.record.RecordKinds;
@@ -93,7 +94,7 @@ record Sheet(
 
     /** A figure's name as people say it. */
     String name(Figure figure) {
-        return figure.name();
+        return text.name(figure);
     }
 
     /** Parameters in words behind a figure's name, for example ", from teeth 14"; empty for none. */
@@ -102,7 +103,7 @@ record Sheet(
         parameters
                 .values()
                 .forEach((name, value) -> words.append(", ")
-                        .append(name.replace('-', ' '))
+                        .append(text.parameter(name))
                         .append(' ')
                         .append(value));
         return words.toString();
@@ -134,11 +135,21 @@ record Sheet(
         return Phrase.of(words.isEmpty() ? "—" : words);
     }
 
+    /** A need in the riders' words, in quotation marks of the reader's language. */
+    String quoted(Need need) {
+        return labels.text("needs.quoted", need.words());
+    }
+
     Column textColumn(String key) {
         return Column.text(labels.text(key));
     }
 
     Column numberColumn(String key) {
         return Column.number(labels.text(key));
+    }
+
+    /** A column whose head states the unit of its numbers. */
+    Column numberColumn(String key, String unit) {
+        return Column.number(labels.text(key, reader.in(unit).unit()));
     }
 }

@@ -1,6 +1,8 @@
 package groupwright.documents.project;
 
 import groupwright.documents.template.Template;
+import groupwright.documents.template.Wording;
+import groupwright.documents.template.WordingCatalogue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -12,6 +14,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -69,21 +72,58 @@ final class TemplateShelf {
     }
 
     Found find(String name) {
-        Path own = folder.resolve("templates").resolve(name + ".md");
-        if (!Files.exists(own, LinkOption.NOFOLLOW_LINKS)) {
-            if (!NAMES.contains(name)) {
-                return Found.problem("templates/" + name + ".md: is not there any more; put it back or leave it out.");
-            }
-            return new Found(Optional.of(new Template(name + ".md", bundled(name))), "");
+        if (hasOwn(name)) {
+            return own(name);
+        } else if (!NAMES.contains(name)) {
+            return Found.problem("templates/" + name + ".md: is not there any more; put it back or leave it out.");
         }
+        String text =
+                bundled(name).orElseThrow(() -> new IllegalArgumentException("there is no document called " + name));
+        return new Found(Optional.of(new Template(name + ".md", text)), "");
+    }
+
+    /** What the blocks of templates say in a language: the project's own words first, then ours. */
+    FoundWords words(Locale locale) {
+        String name = "words." + locale.getLanguage();
+        List<Template> files = new ArrayList<>();
+        if (hasOwn(name)) {
+            Found own = own(name);
+            if (own.template().isEmpty()) {
+                return new FoundWords(Wording.AS_WRITTEN, List.of(Obstacle.of(own.problem())));
+            }
+            files.add(own.template().get());
+        }
+        bundled(name).ifPresent(text -> files.add(new Template(name + ".md", text)));
+        if (files.isEmpty()) {
+            return new FoundWords(Wording.AS_WRITTEN, List.of());
+        }
+        List<WordingCatalogue> catalogues =
+                files.stream().map(WordingCatalogue::read).toList();
+        return new FoundWords(
+                Wording.of(locale, "templates/" + name + ".md", catalogues),
+                catalogues.stream()
+                        .flatMap(catalogue -> catalogue.problems().stream())
+                        .map(Obstacle::of)
+                        .toList());
+    }
+
+    /** Words of a language, or what is wrong with their file. */
+    record FoundWords(Wording wording, List<Obstacle> obstacles) {}
+
+    private boolean hasOwn(String name) {
+        return Files.exists(folder.resolve("templates").resolve(name + ".md"), LinkOption.NOFOLLOW_LINKS);
+    }
+
+    private Found own(String name) {
+        Path own = folder.resolve("templates").resolve(name + ".md");
         String shown = "templates/" + name + ".md";
         try {
             Path root = folder.toRealPath();
             if (!own.toRealPath().equals(root.resolve("templates").resolve(name + ".md"))) {
-                return Found.problem(shown + ": is a link or lies behind one; copy the template itself there.");
+                return Found.problem(shown + ": is a link or lies behind one; copy the file itself there.");
             } else if (Files.size(own) > MOST_BYTES) {
                 return Found.problem(shown + ": has " + Files.size(own) + " bytes, at most " + MOST_BYTES
-                        + " are read; shorten the template.");
+                        + " are read; shorten the file.");
             }
             return new Found(Optional.of(new Template(shown, decoded(Files.readAllBytes(own)))), "");
         } catch (CharacterCodingException wrong) {
@@ -101,13 +141,12 @@ final class TemplateShelf {
                 .toString();
     }
 
-    private static String bundled(String name) {
+    private static Optional<String> bundled(String name) {
         String resource = "/groupwright/templates/" + name + ".md";
         try (InputStream stream = TemplateShelf.class.getResourceAsStream(resource)) {
-            if (stream == null) {
-                throw new IllegalArgumentException("there is no document called " + name);
-            }
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+            return stream == null
+                    ? Optional.empty()
+                    : Optional.of(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
         } catch (IOException broken) {
             throw new UncheckedIOException("the template " + resource + " cannot be read", broken);
         }

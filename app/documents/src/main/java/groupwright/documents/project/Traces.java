@@ -81,22 +81,22 @@ final class Traces {
         fields(workings.inputs(), inputs);
         ask.parameters()
                 .values()
-                .forEach((name, value) ->
-                        inputs.add(new TraceInput(labels.text("trace.parameter", name), ShownValue.of(value), "")));
+                .forEach((name, value) -> inputs.add(new TraceInput(
+                        labels.text("trace.parameter", text.parameter(name)), ShownValue.of(value), "")));
         List<TraceEntry> uses = new ArrayList<>();
         for (Workings.Use use : workings.uses()) {
             if (workings.uses().size() <= MOST_ENTRIES) {
                 uses.add(entry(use.ask()));
             } else {
                 inputs.add(new TraceInput(
-                        use.ask().figure().name() + ", " + use.ask().subject(),
+                        text.name(use.ask().figure()) + ", " + use.ask().subject(),
                         text.of(use.ask(), use.answer()),
                         use.ask().toString()));
             }
         }
         missing(workings.answer(), inputs);
         return new TraceEntry(
-                ask.figure().name(),
+                text.name(ask.figure()),
                 ask.toString(),
                 subject(ask.subject()),
                 text.of(ask, workings.answer()),
@@ -105,7 +105,7 @@ final class Traces {
                 uses,
                 band(workings),
                 ask.figure().source(),
-                ask.figure().leavesOut(),
+                text.leavesOut(ask.figure()),
                 ask.figure().version(),
                 requirements(ask));
     }
@@ -115,9 +115,9 @@ final class Traces {
         if (!(workings.answer() instanceof Quantity quantity)) {
             return "";
         }
-        String words = text.of(workings.ask().figure(), workings.band());
+        String words = text.of(workings.ask().figure(), quantity.unit(), workings.band());
         return workings.band() instanceof Band.Between
-                ? new ShownValue(words, quantity.unit().symbol()).text()
+                ? text.measured(quantity.unit()).with(words).text()
                 : words;
     }
 

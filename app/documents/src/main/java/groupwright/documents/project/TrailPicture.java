@@ -1,7 +1,6 @@
 package groupwright.documents.project;
 
 import groupwright.definition.record.Claim;
-import groupwright.definition.record.Need;
 import groupwright.documents.charts.TrailMap;
 import groupwright.documents.charts.TrailMap.Layer;
 import groupwright.documents.charts.TrailMap.Station;
@@ -28,7 +27,7 @@ final class TrailPicture {
                 labels.text("trail.title", id),
                 labels.text("trail.caption"),
                 List.of(
-                        layer(labels, "said", needs(trail)),
+                        layer(labels, "said", needs(sheet, trail)),
                         layer(
                                 labels,
                                 "asked",
@@ -45,12 +44,10 @@ final class TrailPicture {
         return new Layer(labels.text("trail.layer." + name), stations, labels.text("trail.gap." + name));
     }
 
-    private static List<Station> needs(Trail trail) {
-        return trail.needs().stream().map(TrailPicture::station).toList();
-    }
-
-    private static Station station(Need need) {
-        return new Station(need.id().text(), "“" + need.words() + "”");
+    private static List<Station> needs(Sheet sheet, Trail trail) {
+        return trail.needs().stream()
+                .map(need -> new Station(need.id().text(), sheet.quoted(need)))
+                .toList();
     }
 
     private static List<Station> criteria(Sheet sheet, Trail trail) {

@@ -32,7 +32,7 @@ final class VoiceBlocks {
                     .filter(need -> need.isCurrent() && need.riders().contains(group.id()))
                     .sorted(Comparator.comparing(Need::importance)) // stable, so ids keep their order
                     .limit(most)
-                    .map(need -> "“" + need.words() + "” (" + need.id() + ")")
+                    .map(need -> sheet.quoted(need) + " (" + need.id() + ")")
                     .collect(Collectors.joining(" "));
             if (!said.isEmpty()) {
                 items.add(Phrase.of(new Inline.Plain(group.title() + ": " + said)));

@@ -2,6 +2,7 @@ package groupwright.documents.template;
 
 import groupwright.documents.content.Content;
 import groupwright.documents.labels.Labels;
+import groupwright.documents.numbers.Measures;
 import groupwright.documents.trace.Trace;
 import groupwright.documents.trace.TraceRegister;
 import groupwright.documents.tree.DocumentTree;
@@ -26,13 +27,19 @@ public final class DocumentBuilder {
         this.limits = limits;
     }
 
+    /** Fills a template that stays in the language it is written in, see {@link #build(Template, Wording, Content, Issue)}. */
+    public Expansion build(Template template, Content content, Issue issue) {
+        return build(template, Wording.AS_WRITTEN, content, issue);
+    }
+
     /**
      * Fills a template.
      *
+     * @param wording what its blocks say in the language of the document
      * @param content answers the template's questions; what it throws is a programmer's mistake and passes through
      * @return the document, or all problems found
      */
-    public Expansion build(Template template, Content content, Issue issue) {
+    public Expansion build(Template template, Wording wording, Content content, Issue issue) {
         Objects.requireNonNull(content, "content");
         Problems problems = new Problems(template.name());
         int bytes = template.text().getBytes(StandardCharsets.UTF_8).length;
@@ -43,12 +50,20 @@ public final class DocumentBuilder {
         }
         Labels labels = Labels.of(issue.locale());
         TraceRegister register = new TraceRegister();
-        Expander expander = new Expander(limits, labels, register, problems);
-        Document root = expander.expand(template.text(), content);
+        Expander expander = new Expander(limits, labels, wording, register, problems);
+        Document root = expander.expand(template, content);
         if (!problems.all().isEmpty()) {
             return new Expansion.Refused(problems.all());
         }
-        return new Expansion.Complete(complete(root, issue, labels, register.trace()));
+        return new Expansion.Complete(complete(root, issue, labels, register.trace()), expander.warnings());
+    }
+
+    private static String introduction(Trace trace, Issue issue, Labels labels) {
+        if (trace.entries().isEmpty()) {
+            return labels.text("trace.none");
+        }
+        String intro = labels.text("trace.intro");
+        return issue.measures() == Measures.IMPERIAL ? intro + " " + labels.text("trace.introImperial") : intro;
     }
 
     private static DocumentTree complete(Document root, Issue issue, Labels labels, Trace trace) {
@@ -59,7 +74,7 @@ public final class DocumentBuilder {
         chapter.appendChild(new Text(labels.text("annex.heading", "A", labels.text("trace.chapter"))));
         root.appendChild(chapter);
         Nodes nodes = new Nodes(labels, new TraceRegister());
-        root.appendChild(nodes.paragraph(labels.text(trace.entries().isEmpty() ? "trace.none" : "trace.intro")));
+        root.appendChild(nodes.paragraph(introduction(trace, issue, labels)));
         trace.entries().forEach(entry -> root.appendChild(new EntryBlock(entry)));
         return new DocumentTree(issue, root, chapter, trace);
     }

@@ -9,14 +9,12 @@ import groupwright.documents.trace.TraceRegister;
 import groupwright.documents.tree.Caption;
 import java.util.List;
 import java.util.Optional;
-import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.Document;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Heading;
 import org.commonmark.node.Node;
 import org.commonmark.node.Paragraph;
 import org.commonmark.node.Text;
-import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
 
 /** Parses Markdown, then fills in answers as nodes, so that no record text is ever parsed. */
@@ -26,26 +24,28 @@ final class Expander {
     private final Problems problems;
     private final Nodes nodes;
     private final Parser parser;
+    private final Translation translation;
     private final Budget budget;
     private final Questions questions;
 
-    Expander(Limits limits, Labels labels, TraceRegister register, Problems problems) {
+    Expander(Limits limits, Labels labels, Wording wording, TraceRegister register, Problems problems) {
         this.limits = limits;
         this.labels = labels;
         this.problems = problems;
         this.nodes = new Nodes(labels, register);
+        this.parser = TemplateParser.of(limits);
+        this.translation = new Translation(wording, parser);
         this.budget = new Budget(limits.blocks(), problems);
         this.questions = new Questions(problems);
-        this.parser = Parser.builder()
-                .extensions(List.of(TablesExtension.create()))
-                .customInlineContentParserFactory(new PlaceholderParser.Factory())
-                .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
-                .maxOpenBlockParsers(2 * limits.depth()) // bounds the parser's own work; the shape is checked after it
-                .build();
     }
 
-    Document expand(String markdown, Content content) {
-        return expand(markdown, content, Origin.ofTemplate(), 0);
+    Document expand(Template template, Content content) {
+        return expand(template.text(), content, Origin.ofTemplate(template.name()), 0);
+    }
+
+    /** One sentence each about what the document lacks and yet can do without. */
+    List<String> warnings() {
+        return translation.warning().stream().toList();
     }
 
     private Document expand(String markdown, Content content, Origin origin, int loops) {
@@ -60,15 +60,16 @@ final class Expander {
         if (shape.tooDeep().isPresent() || !budget.affords(shape.blocks(), root, origin)) {
             return root;
         }
+        Translation.Places places = translation.translate(root, markdown, origin);
         List<Heading> headings = TemplateNodes.headings(root); // before headings of repeated sections come in
         for (Node node : TemplateNodes.of(root)) { // in document order: numbers are registered as they are met
             if (node instanceof Placeholder placeholder) {
-                fill(placeholder, content, origin);
+                fill(placeholder, content, places.of(placeholder));
             } else if (node instanceof FencedCodeBlock fence) {
                 fill(fence, content, origin, loops);
             } else {
-                Restrictions.check(node)
-                        .ifPresent(wrong -> problems.add(Problem.Kind.NOT_ALLOWED, node, origin, wrong));
+                Origin place = places.of(node); // before a check that takes it out
+                Restrictions.check(node).ifPresent(wrong -> problems.add(Problem.Kind.NOT_ALLOWED, node, place, wrong));
             }
         }
         headings.forEach(origin::settle);

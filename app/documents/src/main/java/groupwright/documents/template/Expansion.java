@@ -5,8 +5,16 @@ import java.util.List;
 
 /** A whole document, or everything that stands in its way; never half a document. */
 public sealed interface Expansion {
-    /** The document is complete. */
-    record Complete(DocumentTree document) implements Expansion {}
+    /**
+     * The document is complete.
+     *
+     * @param warnings one sentence each, without a full stop
+     */
+    record Complete(DocumentTree document, List<String> warnings) implements Expansion {
+        public Complete {
+            warnings = List.copyOf(warnings);
+        }
+    }
 
     /**
      * There is no document.

@@ -7,6 +7,8 @@ import org.commonmark.node.SourceSpan;
 
 /** Where a piece of parsed Markdown lies in the template: the whole of it, or the body of a fenced block. */
 final class Origin {
+    private final String file;
+
     /** Line of the template, from 0, where the piece starts. */
     private final int firstLine;
 
@@ -16,14 +18,20 @@ final class Origin {
     /** How many blocks it lies in. */
     private final int depth;
 
-    private Origin(int firstLine, List<SourceSpan> spans, int depth) {
+    private Origin(String file, int firstLine, List<SourceSpan> spans, int depth) {
+        this.file = file;
         this.depth = depth;
         this.firstLine = firstLine;
         this.spans = spans;
     }
 
-    static Origin ofTemplate() {
-        return new Origin(0, List.of(), 0);
+    static Origin ofTemplate(String file) {
+        return new Origin(file, 0, List.of(), 0);
+    }
+
+    /** The place of words that took the place of what the template says. */
+    static Origin ofWords(Wording.Words words) {
+        return new Origin(words.file(), words.line(), List.of(), 0);
     }
 
     /** The place of a fenced block's body, which begins on the line after its fence. */
@@ -31,7 +39,12 @@ final class Origin {
         List<SourceSpan> inTemplate = fence.getSourceSpans().stream()
                 .map(span -> SourceSpan.of(lineOf(span), columnOf(span), span.getLength()))
                 .toList();
-        return new Origin(inTemplate.get(0).getLineIndex() + 1, inTemplate, depth + 1);
+        return new Origin(file, inTemplate.get(0).getLineIndex() + 1, inTemplate, depth + 1);
+    }
+
+    /** Name of the file. */
+    String file() {
+        return file;
     }
 
     /** How many blocks the piece lies in; 0 for the template itself. */

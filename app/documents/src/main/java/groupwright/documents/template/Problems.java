@@ -14,12 +14,12 @@ final class Problems {
         this.template = template;
     }
 
-    void add(Problem.Kind kind, int line, int column, String wrong) {
-        all.add(new Problem(kind, template, line, column, wrong));
+    void add(Problem.Kind kind, String file, int line, int column, String wrong) {
+        all.add(new Problem(kind, file, line, column, wrong));
     }
 
     void add(Problem.Kind kind, Node node, Origin origin, String wrong) {
-        add(kind, origin.line(node), origin.column(node), wrong);
+        add(kind, origin.file(), origin.line(node), origin.column(node), wrong);
     }
 
     int count() {
@@ -27,7 +27,7 @@ final class Problems {
     }
 
     void tooMuch(String wrong) {
-        add(Problem.Kind.TOO_MUCH, 1, 1, wrong);
+        add(Problem.Kind.TOO_MUCH, template, 1, 1, wrong);
     }
 
     List<Problem> all() {

@@ -1,6 +1,7 @@
 package groupwright.documents.tree;
 
 import groupwright.documents.labels.Labels;
+import groupwright.documents.numbers.Measures;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +20,7 @@ import java.util.stream.Stream;
  * @param shownDate the same day as the reader writes it
  * @param contentHash hash of the project the document was made from
  * @param locale language of the fixed words
+ * @param measures units of the computed numbers
  */
 public record Issue(
         String title,
@@ -29,7 +31,8 @@ public record Issue(
         LocalDate date,
         String shownDate,
         String contentHash,
-        Locale locale) {
+        Locale locale,
+        Measures measures) {
     public Issue {
         Objects.requireNonNull(project, "project");
         Objects.requireNonNull(company, "company");
@@ -39,9 +42,24 @@ public record Issue(
         Objects.requireNonNull(shownDate, "shownDate");
         Objects.requireNonNull(contentHash, "contentHash");
         Objects.requireNonNull(locale, "locale");
+        Objects.requireNonNull(measures, "measures");
         if (title.isBlank()) {
             throw new IllegalArgumentException("a document needs a title");
         }
+    }
+
+    /** A document in metric measures. */
+    public Issue(
+            String title,
+            String project,
+            String company,
+            String leadConcept,
+            String state,
+            LocalDate date,
+            String shownDate,
+            String contentHash,
+            Locale locale) {
+        this(title, project, company, leadConcept, state, date, shownDate, contentHash, locale, Measures.METRIC);
     }
 
     /** One line of the title block. */

@@ -252,7 +252,7 @@ class ProjectDocumentsTest {
         Files.createSymbolicLink(project.resolve("templates/claims.md"), outside.toAbsolutePath());
         ProjectDocuments.Outcome outcome = documents(project).write(List.of("claims"), DAY, folder.resolve("none"));
         assertEquals(
-                List.of("templates/claims.md: is a link or lies behind one; copy the template itself there."),
+                List.of("templates/claims.md: is a link or lies behind one; copy the file itself there."),
                 outcome.problems());
     }
 

@@ -1,9 +1,12 @@
 package groupwright.workbench.cli;
 
+import groupwright.documents.numbers.Measures;
+import groupwright.documents.numbers.Reader;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -15,11 +18,14 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "documents",
         customSynopsis =
-                "groupwright documents PROJECT [--only NAME,…] [--date 2026-03-09] [--language en|de] --out DIR [--json]",
+                "groupwright documents PROJECT [--only NAME,…] [--date 2026-03-09] [--language en|de] [--measures metric|imperial] --out DIR [--json]",
         sortOptions = false,
         description = "Write the documents of a project, each as Markdown and PDF.")
 final class DocumentsCommand implements Callable<Exit> {
     private static final List<String> LANGUAGES = List.of("en", "de");
+
+    private static final Map<String, Measures> MEASURES =
+            Map.of("metric", Measures.METRIC, "imperial", Measures.IMPERIAL);
 
     private final Surroundings surroundings;
 
@@ -39,6 +45,13 @@ final class DocumentsCommand implements Callable<Exit> {
             description = "Language of numbers, dates and fixed words.")
     private String language;
 
+    @Option(
+            names = "--measures",
+            paramLabel = "metric|imperial",
+            defaultValue = "metric",
+            description = "Units of computed numbers; what goes into them stays as it is kept.")
+    private String measures;
+
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder to write to.")
     private String out;
 
@@ -52,7 +65,7 @@ final class DocumentsCommand implements Callable<Exit> {
     @Override
     public Exit call() throws InterruptedException {
         DocumentsJob job = new DocumentsJob(
-                only, Optional.ofNullable(date).map(DocumentsCommand::day), locale(), surroundings.path(out));
+                only, Optional.ofNullable(date).map(DocumentsCommand::day), reader(), surroundings.path(out));
         return OpenProject.doing(
                 surroundings,
                 surroundings.path(project),
@@ -64,6 +77,15 @@ final class DocumentsCommand implements Callable<Exit> {
             throw Refusal.of("--language: \"" + language + "\" is no language of the documents", "write en or de");
         }
         return Locale.forLanguageTag(language);
+    }
+
+    private Reader reader() {
+        return new Reader(
+                locale(),
+                Optional.ofNullable(MEASURES.get(measures))
+                        .orElseThrow(() -> Refusal.of(
+                                "--measures: \"" + measures + "\" is no system of measures",
+                                "write metric or imperial")));
     }
 
     private static LocalDate day(String text) {

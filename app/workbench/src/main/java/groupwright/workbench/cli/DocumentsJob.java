@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -17,14 +16,14 @@ import java.util.Optional;
  *
  * @param only which; all the project has where none is named
  * @param date the date they carry; the project's own where nothing is said
- * @param language the language of numbers, dates and fixed words
+ * @param reader whose language and measures they are in
  * @param out the folder to write to
  */
-record DocumentsJob(List<String> only, Optional<LocalDate> date, Locale language, Path out) {
+record DocumentsJob(List<String> only, Optional<LocalDate> date, Reader reader, Path out) {
     /** Writes them and says where they are. */
     Exit write(Surroundings surroundings, OpenProject project, boolean forMachine) {
         ProjectDocuments documents =
-                new ProjectDocuments(project.view(), project.files(), project.folder(), new Reader(language));
+                new ProjectDocuments(project.view(), project.files(), project.folder(), reader);
         ProjectDocuments.Outcome outcome = documents.write(chosen(documents.available()), date, out);
         if (!outcome.problems().isEmpty()) {
             List<Problem> problems = new ArrayList<>(project.problems());

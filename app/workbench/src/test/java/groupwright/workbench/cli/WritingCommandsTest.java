@@ -94,6 +94,28 @@ class WritingCommandsTest {
     }
 
     @Test
+    void aGermanDocumentInImperialMeasuresSaysSoThroughout() throws IOException {
+        SmallProject project = SmallProject.below(folder);
+        Run run = project.run(
+                "documents",
+                "small",
+                "--only",
+                "specification",
+                "--out",
+                "out",
+                "--language",
+                "de",
+                "--measures",
+                "imperial");
+        assertEquals(0, run.exit(), run.err());
+        String text = Files.readString(folder.resolve("out/specification.md"));
+        assertAll(
+                () -> assertTrue(text.contains("# Worum es geht"), text),
+                () -> assertTrue(text.contains("1 in = 25,4 mm"), text),
+                () -> assertFalse(text.contains("What this is about"), text));
+    }
+
+    @Test
     void withoutADateNothingIsWritten() {
         SmallProject project = SmallProject.below(folder).with("project.json", "\"date\": \"2026-03-09\",", "");
         Run run = project.run("documents", "small", "--out", "out");
