@@ -1,0 +1,50 @@
+package groupwright.documents.project;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import groupwright.definition.figure.Catalogue;
+import groupwright.definition.ledger.Ledger;
+import groupwright.definition.project.ProjectFiles;
+import groupwright.definition.record.Definition;
+import groupwright.documents.numbers.Reader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** All documents of a project with 2,000 requirements. */
+class LargeProjectTest {
+    private static final int REQUIREMENTS = 2000;
+    private static final Path SAMPLE = Path.of("..", "..", "samples", "tarnbeck");
+
+    @TempDir
+    Path out;
+
+    @Test
+    void everyDocumentOfTwoThousandRequirementsIsWrittenWhole() throws IOException {
+        Definition definition = LargeProjects.withRequirements(SampleProject.DEFINITION, REQUIREMENTS);
+        Ledger ledger = new Ledger(Catalogue.ofServices(), definition, 1000);
+        ProjectDocuments documents =
+                new ProjectDocuments(ledger, ProjectFiles.read(SAMPLE), SAMPLE, new Reader(Locale.ENGLISH));
+        for (String name : ProjectDocuments.names()) {
+            ProjectDocuments.Outcome outcome = documents.write(List.of(name), Optional.empty(), out);
+            assertEquals(List.of(), outcome.problems(), name);
+            assertEquals(List.of(), outcome.warnings(), name);
+            try (PDDocument pdf = Loader.loadPDF(out.resolve(name + ".pdf").toFile())) {
+                if (!name.equals("claims")) {
+                    String text = new PDFTextStripper().getText(pdf);
+                    assertTrue(text.contains("R-1961"), name + " holds the last copy of R-001");
+                }
+            }
+            assertTrue(Files.readString(out.resolve(name + ".md")).length() > 1000, name);
+        }
+    }
+}
