@@ -34,8 +34,8 @@ final class BlockLayout extends AbstractVisitor {
     private static final double NARROWEST = 60;
     /** Charts are laid out for screens of 96 pixels an inch. */
     private static final double POINTS_PER_PIXEL = 0.75;
-    /** Leaves room on a page for the caption. */
-    private static final double TALLEST_CHART = 0.85 * (PageGeometry.BODY_BOTTOM - PageGeometry.BODY_TOP);
+    /** Share of a page; leaves room for the caption. */
+    private static final double TALLEST_CHART = 0.85;
 
     private final Typesetter typesetter;
     private final InlineSetter setter;
@@ -195,7 +195,8 @@ final class BlockLayout extends AbstractVisitor {
 
     private void chart(Chart chart) {
         ChartSize size = chart.size(new ChartWidths(typesetter), width / POINTS_PER_PIXEL);
-        double scale = Math.min(width / size.width(), Math.min(POINTS_PER_PIXEL, TALLEST_CHART / size.height()));
+        double tallest = TALLEST_CHART * typesetter.geometry().bodyHeight();
+        double scale = Math.min(width / size.width(), Math.min(POINTS_PER_PIXEL, tallest / size.height()));
         slabs.add(Slab.of(
                 6,
                 size.height() * scale,

@@ -28,18 +28,23 @@ final class LaidOut {
     }
 
     /** Lays out a document. Cost grows with its text. */
-    static LaidOut of(DocumentTree document, FontShelf shelf) {
-        Typesetter typesetter = new Typesetter(shelf);
+    static LaidOut of(DocumentTree document, FontShelf shelf, PaperSize paper) {
+        Typesetter typesetter = new Typesetter(shelf, PageGeometry.of(paper));
         Labels labels = Labels.of(document.issue().locale());
-        List<Page> pages = new ArrayList<>(Paginator.paginate(body(document, labels, typesetter)));
+        List<Page> pages =
+                new ArrayList<>(Paginator.paginate(body(document, labels, typesetter), typesetter.geometry()));
         EntryLayout entries = new EntryLayout(labels, document.trace(), pagesOfUses(pages), typesetter);
-        pages.addAll(Paginator.paginate(lastChapter(document, entries, typesetter)));
+        pages.addAll(Paginator.paginate(lastChapter(document, entries, typesetter), typesetter.geometry()));
         return new LaidOut(
                 typesetter,
                 labels,
                 pages,
                 new MarginNotes(document.trace(), labels, typesetter),
                 new PagePainter(document.issue(), labels, typesetter));
+    }
+
+    PageGeometry geometry() {
+        return typesetter.geometry();
     }
 
     int pageCount() {

@@ -18,12 +18,14 @@ final class MarginNotes {
 
     private final Trace trace;
     private final Labels labels;
+    private final PageGeometry geometry;
     private final InlineSetter setter;
     private final LineBreaker breaker;
 
     MarginNotes(Trace trace, Labels labels, Typesetter typesetter) {
         this.trace = trace;
         this.labels = labels;
+        this.geometry = typesetter.geometry();
         this.setter = new InlineSetter(typesetter);
         this.breaker = new LineBreaker(typesetter);
     }
@@ -37,7 +39,7 @@ final class MarginNotes {
             Slab note = note(all.get(i));
             double top = Math.max(free, all.get(i).baseline() - LEADING * Paragraphs.ABOVE_BASELINE);
             double reserve = i == all.size() - 1 ? 0 : GAP + LEADING;
-            if (top + note.height() + reserve > PageGeometry.BODY_BOTTOM + 0.01) {
+            if (top + note.height() + reserve > geometry.bodyBottom() + 0.01) {
                 int left = all.subList(i, all.size()).stream()
                         .mapToInt(NotedNumbers::count)
                         .sum();

@@ -12,11 +12,13 @@ final class PagePainter {
     private final Issue issue;
     private final Labels labels;
     private final Typesetter typesetter;
+    private final PageGeometry geometry;
 
     PagePainter(Issue issue, Labels labels, Typesetter typesetter) {
         this.issue = issue;
         this.labels = labels;
         this.typesetter = typesetter;
+        this.geometry = typesetter.geometry();
     }
 
     void paint(Canvas canvas, Page page, List<Page.Placed> notes, int number, int of) {
@@ -41,25 +43,19 @@ final class PagePainter {
     }
 
     private void foot(Canvas canvas, int number, int of) {
-        canvas.line(
-                PageGeometry.LEFT,
-                PageGeometry.FOOT_RULE,
-                PageGeometry.RIGHT,
-                PageGeometry.FOOT_RULE,
-                0.75,
-                Paper.EDGE);
-        text(canvas, issue.company(), FOOT, PageGeometry.LEFT, PageGeometry.FOOT_BASELINE);
+        canvas.line(PageGeometry.LEFT, geometry.footRule(), PageGeometry.RIGHT, geometry.footRule(), 0.75, Paper.EDGE);
+        text(canvas, issue.company(), FOOT, PageGeometry.LEFT, geometry.footBaseline());
         text(
                 canvas,
                 labels.text("foot.marks", labels.text("trace.chapter")),
                 FOOT,
                 PageGeometry.LEFT,
-                PageGeometry.FOOT_BASELINE + 9.5);
+                geometry.footBaseline() + 9.5);
         textAtRight(
                 canvas,
                 labels.text("foot.page", Integer.toString(number), Integer.toString(of)),
                 FOOT.strong().in(Paper.INK),
-                PageGeometry.FOOT_BASELINE);
+                geometry.footBaseline());
     }
 
     private double text(Canvas canvas, String text, Style style, double x, double baseline) {

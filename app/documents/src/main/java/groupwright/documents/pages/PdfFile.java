@@ -22,9 +22,9 @@ final class PdfFile {
 
     private PdfFile() {}
 
-    static byte[] write(Issue issue, FontShelf shelf, int pages, PageDrawing drawing) {
+    static byte[] write(Issue issue, FontShelf shelf, PageGeometry geometry, int pages, PageDrawing drawing) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        Rectangle paper = new Rectangle((float) PageGeometry.WIDTH, (float) PageGeometry.HEIGHT);
+        Rectangle paper = new Rectangle((float) geometry.width(), (float) geometry.height());
         Document document = new Document(paper, 0, 0, 0, 0);
         PdfWriter writer = PdfWriter.getInstance(document, bytes);
         writer.setViewerPreferences(PdfWriter.PageModeUseOutlines);
@@ -34,7 +34,7 @@ final class PdfFile {
         document.addCreator("Groupwright");
         document.open();
         describe(writer, issue);
-        Canvas canvas = new PdfCanvas(writer, shelf);
+        Canvas canvas = new PdfCanvas(writer, shelf, geometry.height());
         for (int i = 0; i < pages; i++) {
             if (i > 0) {
                 document.newPage();

@@ -11,10 +11,17 @@ final class Typesetter {
     private static final int CONTEXT = 40;
 
     private final FontShelf shelf;
+    private final PageGeometry geometry;
     private final Map<Integer, String> missing = new LinkedHashMap<>();
 
-    Typesetter(FontShelf shelf) {
+    Typesetter(FontShelf shelf, PageGeometry geometry) {
         this.shelf = shelf;
+        this.geometry = geometry;
+    }
+
+    /** The pages it sets for. */
+    PageGeometry geometry() {
+        return geometry;
     }
 
     /** Runs for a text, in order; a sign the style's face lacks is taken from the code face. */

@@ -1,6 +1,7 @@
 package groupwright.workbench.cli;
 
 import groupwright.definition.figure.Nearest;
+import groupwright.documents.pages.PaperSize;
 import groupwright.documents.project.ProjectDocuments;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -17,7 +18,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "documents",
         customSynopsis =
-                "groupwright documents PROJECT [--only NAME,…] [--date 2026-03-09] [--language en|de] --out DIR [--json]",
+                "groupwright documents PROJECT [--only NAME,…] [--date 2026-03-09] [--language en|de] [--paper a4|letter] --out DIR [--json]",
         sortOptions = false,
         description = "Write the documents of a project, each as Markdown and PDF.")
 final class DocumentsCommand implements Callable<Exit> {
@@ -41,6 +42,13 @@ final class DocumentsCommand implements Callable<Exit> {
             description = "Language of numbers, dates and fixed words.")
     private String language;
 
+    @Option(
+            names = "--paper",
+            paramLabel = "a4|letter",
+            defaultValue = "a4",
+            description = "Paper of the PDF, A4 or US Letter.")
+    private String paper;
+
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder to write to.")
     private String out;
 
@@ -54,7 +62,11 @@ final class DocumentsCommand implements Callable<Exit> {
     @Override
     public Exit call() throws InterruptedException {
         DocumentsJob job = new DocumentsJob(
-                names(), Optional.ofNullable(date).map(DocumentsCommand::day), locale(), surroundings.path(out));
+                names(),
+                Optional.ofNullable(date).map(DocumentsCommand::day),
+                locale(),
+                paper(),
+                surroundings.path(out));
         return OpenProject.doing(
                 surroundings,
                 surroundings.path(project),
@@ -81,6 +93,15 @@ final class DocumentsCommand implements Callable<Exit> {
             throw Refusal.of("--language: \"" + language + "\" is no language of the documents", "write en or de");
         }
         return Locale.forLanguageTag(language);
+    }
+
+    private PaperSize paper() {
+        return switch (paper) {
+            case "a4" -> PaperSize.A4;
+            case "letter" -> PaperSize.LETTER;
+            default ->
+                throw Refusal.of("--paper: \"" + paper + "\" is no paper of the documents", "write a4 or letter");
+        };
     }
 
     private static LocalDate day(String text) {

@@ -3,6 +3,8 @@ package groupwright.workbench.cli;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import groupwright.definition.problem.Problem;
 import groupwright.documents.numbers.Reader;
+import groupwright.documents.pages.FontShelf;
+import groupwright.documents.pages.PaperSize;
 import groupwright.documents.project.ProjectDocuments;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -17,13 +19,14 @@ import java.util.Optional;
  * @param names which
  * @param date the date they carry; the project's own where nothing is said
  * @param language the language of numbers, dates and fixed words
+ * @param paper of the PDF
  * @param out the folder to write to
  */
-record DocumentsJob(List<String> names, Optional<LocalDate> date, Locale language, Path out) {
+record DocumentsJob(List<String> names, Optional<LocalDate> date, Locale language, PaperSize paper, Path out) {
     /** Writes them and says where they are. */
     Exit write(Surroundings surroundings, OpenProject project, boolean forMachine) {
         ProjectDocuments.Outcome outcome = new ProjectDocuments(
-                        project.view(), project.files(), project.folder(), new Reader(language))
+                        project.view(), project.files(), project.folder(), new Reader(language), new FontShelf(), paper)
                 .write(names, date, out);
         if (!outcome.problems().isEmpty()) {
             List<Problem> problems = new ArrayList<>(project.problems());

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -72,6 +73,23 @@ class WritingCommandsTest {
                         Files.readString(folder.resolve("two/claims.md")).contains("1 April 2026")),
                 () -> assertTrue(
                         Files.readString(folder.resolve("drei/claims.md")).contains("9. März 2026")));
+    }
+
+    @Test
+    void thePaperIsA4UnlessLetterIsAskedFor() throws IOException {
+        SmallProject project = SmallProject.below(folder);
+        project.run("documents", "small", "--only", "claims", "--out", "one");
+        project.run("documents", "small", "--only", "claims", "--out", "two", "--paper", "letter");
+        assertTrue(mediaBox("one/claims.pdf").startsWith("[0 0 595.2"), mediaBox("one/claims.pdf"));
+        assertEquals("[0 0 612 792]", mediaBox("two/claims.pdf"));
+        Run run = project.run("documents", "small", "--out", "three", "--paper", "A5");
+        assertEquals("--paper: \"A5\" is no paper of the documents; write a4 or letter.\n", run.err());
+        assertEquals(2, run.exit());
+    }
+
+    private String mediaBox(String file) throws IOException {
+        String text = Files.readString(folder.resolve(file), StandardCharsets.ISO_8859_1);
+        return text.substring(text.indexOf("/MediaBox") + 9, text.indexOf(']', text.indexOf("/MediaBox")) + 1);
     }
 
     @Test
