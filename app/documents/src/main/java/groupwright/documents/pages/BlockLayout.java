@@ -38,6 +38,7 @@ final class BlockLayout extends AbstractVisitor {
     private static final double TALLEST_CHART = 0.85;
 
     private final Typesetter typesetter;
+    private final UsePlaces places;
     private final InlineSetter setter;
     private final LineBreaker breaker;
     private final double x;
@@ -45,13 +46,14 @@ final class BlockLayout extends AbstractVisitor {
     private final double space;
     private final List<Slab> slabs = new ArrayList<>();
 
-    BlockLayout(Typesetter typesetter) {
-        this(typesetter, PageGeometry.LEFT, PageGeometry.TEXT_WIDTH, SPACE);
+    BlockLayout(Typesetter typesetter, UsePlaces places) {
+        this(typesetter, places, PageGeometry.LEFT, PageGeometry.TEXT_WIDTH, SPACE);
     }
 
-    private BlockLayout(Typesetter typesetter, double x, double width, double space) {
+    private BlockLayout(Typesetter typesetter, UsePlaces places, double x, double width, double space) {
         this.typesetter = typesetter;
-        this.setter = new InlineSetter(typesetter);
+        this.places = places;
+        this.setter = new InlineSetter(typesetter, places);
         this.breaker = new LineBreaker(typesetter);
         this.x = x;
         this.width = width;
@@ -208,6 +210,7 @@ final class BlockLayout extends AbstractVisitor {
     private List<Slab> inside(Node container, double innerX, double innerWidth, double firstSpace) {
         BlockLayout inner = new BlockLayout(
                 typesetter,
+                places,
                 Math.min(innerX, PageGeometry.LEFT + PageGeometry.TEXT_WIDTH - NARROWEST),
                 Math.max(innerWidth, NARROWEST),
                 firstSpace);

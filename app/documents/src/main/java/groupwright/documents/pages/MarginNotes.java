@@ -26,7 +26,7 @@ final class MarginNotes {
         this.trace = trace;
         this.labels = labels;
         this.geometry = typesetter.geometry();
-        this.setter = new InlineSetter(typesetter);
+        this.setter = new InlineSetter(typesetter, UsePlaces.none(trace));
         this.breaker = new LineBreaker(typesetter);
     }
 

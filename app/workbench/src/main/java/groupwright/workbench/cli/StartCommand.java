@@ -1,5 +1,6 @@
 package groupwright.workbench.cli;
 
+import groupwright.documents.pages.PaperSize;
 import groupwright.documents.project.ProjectDocuments;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -78,7 +79,11 @@ final class StartCommand implements Callable<Exit> {
     private Exit documents() throws InterruptedException {
         Path project = folder == null ? sample() : surroundings.path(folder);
         DocumentsJob job = new DocumentsJob(
-                ProjectDocuments.names(), Optional.empty(), Locale.ENGLISH, surroundings.path("documents"));
+                ProjectDocuments.names(),
+                Optional.empty(),
+                Locale.ENGLISH,
+                PaperSize.A4,
+                surroundings.path("documents"));
         return OpenProject.doing(surroundings, project, opened -> {
             Exit exit = job.write(surroundings, opened, options.isForMachine());
             if (exit == Exit.FINE && !options.isForMachine()) {
