@@ -176,7 +176,7 @@ final class BlockLayout extends AbstractVisitor {
     @Override
     public void visit(CustomBlock block) {
         if (block instanceof TableBlock table) {
-            slabs.addAll(new TableLayout(setter, breaker, x, width).layOut(table));
+            slabs.addAll(tableLayout().layOut(table));
             addGap(6);
         } else if (block instanceof Caption caption) {
             caption(caption);
@@ -185,6 +185,13 @@ final class BlockLayout extends AbstractVisitor {
         } else {
             visitChildren(block);
         }
+    }
+
+    /** A table in the text column itself may go on over the trace column. */
+    private TableLayout tableLayout() {
+        double widest = width == PageGeometry.TEXT_WIDTH ? PageGeometry.FULL_WIDTH : width;
+        return new TableLayout(
+                setter, breaker, x, width, widest, typesetter.geometry().bodyHeight());
     }
 
     private void caption(Caption caption) {

@@ -5,6 +5,9 @@ import java.util.List;
 
 /** Puts slabs on pages, from top to bottom, keeping together what belongs together where a page can hold it. */
 final class Paginator {
+    /** Of a group taller than a page so much stays together: heading, caption, table head and first row. */
+    private static final int FIRST_OF_TALL = 4;
+
     private final PageGeometry geometry;
     private final List<Page> pages = new ArrayList<>();
     private List<Page.Placed> current = new ArrayList<>();
@@ -31,7 +34,9 @@ final class Paginator {
     }
 
     private void placeGroup(List<Slab> group) {
-        if (!fits(group) && fitsOnePage(group)) {
+        boolean whole = fitsOnePage(group);
+        List<Slab> together = whole ? group : group.subList(0, Math.min(group.size(), FIRST_OF_TALL));
+        if (!fits(together) && fitsOnePage(together)) {
             endPage();
         }
         for (Slab slab : group) { // a group taller than a page breaks where the page ends
