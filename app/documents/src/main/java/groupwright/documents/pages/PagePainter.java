@@ -8,6 +8,8 @@ import java.util.List;
 final class PagePainter {
     private static final Style HEAD = Style.CAPTION;
     private static final Style FOOT = Style.CAPTION.ofSize(7.25);
+    private static final int SHOWN_HASH = 12;
+    private static final double FRAME = 4;
 
     private final Issue issue;
     private final Labels labels;
@@ -32,7 +34,7 @@ final class PagePainter {
         double x = PageGeometry.LEFT;
         x = text(canvas, issue.project(), HEAD.strong().in(Paper.INK), x, PageGeometry.HEAD_BASELINE);
         text(canvas, issue.title(), HEAD, x + (issue.project().isEmpty() ? 0 : 7), PageGeometry.HEAD_BASELINE);
-        textAtRight(canvas, issue.state(), HEAD, PageGeometry.HEAD_BASELINE);
+        state(canvas);
         canvas.line(
                 PageGeometry.LEFT,
                 PageGeometry.HEAD_RULE,
@@ -40,6 +42,37 @@ final class PagePainter {
                 PageGeometry.HEAD_RULE,
                 0.75,
                 Paper.EDGE);
+    }
+
+    /** A draft says so in ink and in a frame, with the content it was made from: that survives a grey copy. */
+    private void state(Canvas canvas) {
+        if (!isDraft()) {
+            textAtRight(canvas, issue.state(), HEAD, PageGeometry.HEAD_BASELINE);
+            return;
+        }
+        List<Run> hash = typesetter.set(shortHash(), HEAD.in(Face.MONO).ofSize(7));
+        List<Run> state = typesetter.set(issue.state(), HEAD.strong().in(Paper.INK));
+        double left = PageGeometry.RIGHT - FRAME - width(hash);
+        double frame = left - 7 - FRAME - width(state);
+        canvas.strokeBox(
+                frame - FRAME, PageGeometry.HEAD_BASELINE - 9.2, width(state) + 2 * FRAME, 12.4, 0.9, Paper.INK);
+        LinePainter.paintRuns(canvas, state, frame, PageGeometry.HEAD_BASELINE);
+        LinePainter.paintRuns(canvas, hash, PageGeometry.RIGHT - width(hash), PageGeometry.HEAD_BASELINE);
+    }
+
+    /** A state that begins with the word for a draft, whatever follows. */
+    private boolean isDraft() {
+        String word = labels.text("document.draft").toLowerCase(issue.locale());
+        return issue.state().toLowerCase(issue.locale()).startsWith(word);
+    }
+
+    private String shortHash() {
+        return issue.contentHash()
+                .substring(0, Math.min(SHOWN_HASH, issue.contentHash().length()));
+    }
+
+    private static double width(List<Run> runs) {
+        return runs.stream().mapToDouble(Run::width).sum();
     }
 
     private void foot(Canvas canvas, int number, int of) {
@@ -56,17 +89,23 @@ final class PagePainter {
                 labels.text("foot.page", Integer.toString(number), Integer.toString(of)),
                 FOOT.strong().in(Paper.INK),
                 geometry.footBaseline());
+        if (isDraft()) {
+            textAtRight(
+                    canvas,
+                    labels.text("foot.draft", issue.shownDate()),
+                    FOOT.in(Paper.INK),
+                    geometry.footBaseline() + 9.5);
+        }
     }
 
     private double text(Canvas canvas, String text, Style style, double x, double baseline) {
         List<Run> runs = typesetter.set(text, style);
         LinePainter.paintRuns(canvas, runs, x, baseline);
-        return x + runs.stream().mapToDouble(Run::width).sum();
+        return x + width(runs);
     }
 
     private void textAtRight(Canvas canvas, String text, Style style, double baseline) {
         List<Run> runs = typesetter.set(text, style);
-        double width = runs.stream().mapToDouble(Run::width).sum();
-        LinePainter.paintRuns(canvas, runs, PageGeometry.RIGHT - width, baseline);
+        LinePainter.paintRuns(canvas, runs, PageGeometry.RIGHT - width(runs), baseline);
     }
 }

@@ -1,5 +1,6 @@
 package groupwright.documents.pages;
 
+import groupwright.documents.labels.Labels;
 import groupwright.documents.tree.DocumentTree;
 
 /**
@@ -30,7 +31,13 @@ public final class PdfRenderer {
     /** The whole file. Cost grows with the text; all pages are laid out before the first is drawn. */
     public RenderedPdf render(DocumentTree document) {
         LaidOut pages = LaidOut.of(document, shelf, paper);
-        byte[] bytes = PdfFile.write(document.issue(), shelf, pages.geometry(), pages.pageCount(), pages::draw);
+        byte[] bytes = PdfFile.write(
+                document.issue(),
+                Labels.of(document.issue().locale()),
+                shelf,
+                pages.geometry(),
+                pages.pageCount(),
+                pages::draw);
         return new RenderedPdf(bytes, pages.warnings());
     }
 }

@@ -8,12 +8,13 @@ import org.commonmark.ext.gfm.tables.TableCell;
  * What the columns of a table need.
  *
  * @param rows with the head
- * @param least widths of the longest words
+ * @param least widths of the longest words; of columns of numbers, which do not break, the widest below the head, as
+ *     long as that fits
  * @param natural widths of the cells on one line
  * @param hang room at the end of each for the marks of numbers, inside the widths
  */
 record TableFit(List<TableCells> rows, double[] least, double[] natural, double[] hang) {
-    private static final double GAP = 9;
+    private static final double GAP = 8;
     /** A small table is not pulled apart further than this between columns. */
     private static final double MOST_SPARE = 26;
     /** A table of so many columns goes over the whole page where that saves a quarter of its height. */
@@ -21,7 +22,23 @@ record TableFit(List<TableCells> rows, double[] least, double[] natural, double[
 
     private static final double LOWER_ENOUGH = 0.75;
 
-    static TableFit of(List<TableCells> rows) {
+    static TableFit of(List<TableCells> rows, double width) {
+        TableCells head = rows.get(0);
+        TableFit whole = of(
+                rows,
+                (row, column) -> row != head && head.alignments().get(column) == TableCell.Alignment.RIGHT
+                        ? new Line(row.cell(column)).width()
+                        : longestWord(row, column));
+        return sum(whole.least) <= width - whole.gaps() ? whole : of(rows, TableFit::longestWord);
+    }
+
+    private static double longestWord(TableCells row, int column) {
+        List<Piece> cell = row.cell(column);
+        double mark = !cell.isEmpty() && cell.get(0) instanceof Piece.Mark first ? first.width() : 0;
+        return LineBreaker.narrowest(cell) + mark; // a mark takes its room from every line
+    }
+
+    private static TableFit of(List<TableCells> rows, Need need) {
         int count = rows.get(0).cells().size();
         double[] least = new double[count];
         double[] natural = new double[count];
@@ -31,7 +48,7 @@ record TableFit(List<TableCells> rows, double[] least, double[] natural, double[
                 Line all = new Line(row.cell(i));
                 hang[i] = Math.max(hang[i], all.hang());
                 natural[i] = Math.max(natural[i], all.width() - all.hang());
-                least[i] = Math.max(least[i], LineBreaker.narrowest(row.cell(i)) + markWidth(row.cell(i)));
+                least[i] = Math.max(least[i], need.of(row, i));
             }
         }
         for (int i = 0; i < count; i++) {
@@ -39,6 +56,10 @@ record TableFit(List<TableCells> rows, double[] least, double[] natural, double[
             least[i] = Math.min(natural[i], least[i] + hang[i]);
         }
         return new TableFit(rows, least, natural, hang);
+    }
+
+    private interface Need {
+        double of(TableCells row, int column);
     }
 
     /** Whether the table reads much better when it may be wider. */
@@ -83,11 +104,6 @@ record TableFit(List<TableCells> rows, double[] least, double[] natural, double[
 
     private double gaps() {
         return GAP * (least.length - 1);
-    }
-
-    /** A mark takes its room from every line. */
-    private static double markWidth(List<Piece> cell) {
-        return !cell.isEmpty() && cell.get(0) instanceof Piece.Mark mark ? mark.width() : 0;
     }
 
     private static double sum(double[] values) {

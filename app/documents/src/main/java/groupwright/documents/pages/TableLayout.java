@@ -48,7 +48,7 @@ final class TableLayout {
                 rows.add(TableCells.of((TableRow) row, setter, style));
             }
         }
-        TableFit fit = TableFit.of(rows);
+        TableFit fit = TableFit.of(rows, textWidth);
         width = widest > textWidth && fit.wants(widest, textWidth) ? widest : textWidth;
         List<TableColumn> columns = fit.columns(x, width);
         Slab head = head(rows.get(0), columns);
