@@ -59,7 +59,7 @@ final class InlineSetter {
     private void addText(List<Piece> pieces, String text, Style style) {
         int start = 0;
         for (int i = 0; i <= text.length(); i++) {
-            if (i == text.length() || text.charAt(i) == ' ') {
+            if (i == text.length() || isBreak(text, i)) {
                 typesetter.set(text.substring(start, i), style, text).forEach(run -> pieces.add(new Piece.Word(run)));
                 if (i < text.length()) {
                     pieces.add(new Piece.Space(typesetter.run(" ", style)));
@@ -67,6 +67,11 @@ final class InlineSetter {
                 start = i + 1;
             }
         }
+    }
+
+    /** A percent sign stays with its number. */
+    private static boolean isBreak(String text, int index) {
+        return text.charAt(index) == ' ' && !text.startsWith("%", index + 1);
     }
 
     private final class Walk extends AbstractVisitor {

@@ -50,6 +50,16 @@ final class LaidOut {
         return typesetter.geometry();
     }
 
+    /** The pages without their margins. */
+    List<Page> pages() {
+        return pages;
+    }
+
+    /** What stands beside a page. */
+    List<Page.Placed> notes(Page page) {
+        return notes.beside(page);
+    }
+
     int pageCount() {
         return pages.size();
     }

@@ -50,7 +50,7 @@ final class PagePainter {
             textAtRight(canvas, issue.state(), HEAD, PageGeometry.HEAD_BASELINE);
             return;
         }
-        List<Run> hash = typesetter.set(shortHash(), HEAD.in(Face.MONO).ofSize(7));
+        List<Run> hash = typesetter.set(shortHash(), HEAD.ofSize(7));
         List<Run> state = typesetter.set(issue.state(), HEAD.strong().in(Paper.INK));
         double left = PageGeometry.RIGHT - FRAME - width(hash);
         double frame = left - 7 - FRAME - width(state);
@@ -77,7 +77,11 @@ final class PagePainter {
 
     private void foot(Canvas canvas, int number, int of) {
         canvas.line(PageGeometry.LEFT, geometry.footRule(), PageGeometry.RIGHT, geometry.footRule(), 0.75, Paper.EDGE);
-        text(canvas, issue.company(), FOOT, PageGeometry.LEFT, geometry.footBaseline());
+        double x = text(canvas, issue.company(), FOOT, PageGeometry.LEFT, geometry.footBaseline());
+        if (isDraft()) {
+            String words = labels.text("foot.draft", issue.shownDate());
+            text(canvas, words, FOOT.in(Paper.INK), x + (x > PageGeometry.LEFT ? 10 : 0), geometry.footBaseline());
+        }
         text(
                 canvas,
                 labels.text("foot.marks", labels.text("trace.chapter")),
@@ -89,13 +93,6 @@ final class PagePainter {
                 labels.text("foot.page", Integer.toString(number), Integer.toString(of)),
                 FOOT.strong().in(Paper.INK),
                 geometry.footBaseline());
-        if (isDraft()) {
-            textAtRight(
-                    canvas,
-                    labels.text("foot.draft", issue.shownDate()),
-                    FOOT.in(Paper.INK),
-                    geometry.footBaseline() + 9.5);
-        }
     }
 
     private double text(Canvas canvas, String text, Style style, double x, double baseline) {

@@ -17,8 +17,10 @@ record TableFit(List<TableCells> rows, double[] least, double[] natural, double[
     private static final double GAP = 8;
     /** A small table is not pulled apart further than this between columns. */
     private static final double MOST_SPARE = 26;
-    /** A table of so many columns goes over the whole page where that saves a quarter of its height. */
+    /** Tables of so many columns, and longer ones without numbers, go over the page where that saves a quarter. */
     private static final int MANY_COLUMNS = 8;
+
+    private static final int LONG = 15;
 
     private static final double LOWER_ENOUGH = 0.75;
 
@@ -68,9 +70,16 @@ record TableFit(List<TableCells> rows, double[] least, double[] natural, double[
         if (sum(least) > room) {
             return true;
         }
-        return least.length >= MANY_COLUMNS
+        return (least.length >= MANY_COLUMNS || rows.size() > LONG && !hasNumbers())
                 && sum(natural) > room
                 && ColumnWidths.height(widths(wider), rows) < LOWER_ENOUGH * ColumnWidths.height(widths(width), rows);
+    }
+
+    private boolean hasNumbers() {
+        return rows.stream()
+                .flatMap(row -> row.cells().stream())
+                .flatMap(List::stream)
+                .anyMatch(Piece.Number.class::isInstance);
     }
 
     /** Columns within a width; words are cut only where not even the longest of each column fit beside each other. */
