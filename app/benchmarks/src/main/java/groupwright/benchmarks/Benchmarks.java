@@ -35,6 +35,14 @@ public final class Benchmarks {
                     "window: %.0f ms, %.2f times a bare FlatLaf window (%.0f ms); first place filled: %.0f ms, %.2f times",
                     ours, ours / bare, bare, place, place / bare);
         }
+        double text = score(results, "bareText");
+        double pages = score(results, "ourPages");
+        if (text > 0 && pages > 0) {
+            double numbers = score(results, "ourNumbers");
+            print(
+                    "documents: %.0f ms for 300 pages, of it %.0f ms to fill the template; %.2f times bare text (%.0f ms)",
+                    pages, numbers, pages / text, text);
+        }
         if (Pattern.compile(wanted).matcher("LedgerHeap").find()) {
             print("ledger: %.0f bytes of heap for each of 90,000 answers", LedgerHeap.bytesPerAnswer());
         }

@@ -34,10 +34,11 @@ final class BlockLayout extends AbstractVisitor {
     private static final double NARROWEST = 60;
     /** Charts are laid out for screens of 96 pixels an inch. */
     private static final double POINTS_PER_PIXEL = 0.75;
-    /** Leaves room on a page for the caption. */
-    private static final double TALLEST_CHART = 0.85 * (PageGeometry.BODY_BOTTOM - PageGeometry.BODY_TOP);
+    /** Share of a page; leaves room for the caption. */
+    private static final double TALLEST_CHART = 0.85;
 
     private final Typesetter typesetter;
+    private final UsePlaces places;
     private final InlineSetter setter;
     private final LineBreaker breaker;
     private final double x;
@@ -45,13 +46,14 @@ final class BlockLayout extends AbstractVisitor {
     private final double space;
     private final List<Slab> slabs = new ArrayList<>();
 
-    BlockLayout(Typesetter typesetter) {
-        this(typesetter, PageGeometry.LEFT, PageGeometry.TEXT_WIDTH, SPACE);
+    BlockLayout(Typesetter typesetter, UsePlaces places) {
+        this(typesetter, places, PageGeometry.LEFT, PageGeometry.TEXT_WIDTH, SPACE);
     }
 
-    private BlockLayout(Typesetter typesetter, double x, double width, double space) {
+    private BlockLayout(Typesetter typesetter, UsePlaces places, double x, double width, double space) {
         this.typesetter = typesetter;
-        this.setter = new InlineSetter(typesetter);
+        this.places = places;
+        this.setter = new InlineSetter(typesetter, places);
         this.breaker = new LineBreaker(typesetter);
         this.x = x;
         this.width = width;
@@ -174,7 +176,7 @@ final class BlockLayout extends AbstractVisitor {
     @Override
     public void visit(CustomBlock block) {
         if (block instanceof TableBlock table) {
-            slabs.addAll(new TableLayout(setter, breaker, x, width).layOut(table));
+            slabs.addAll(tableLayout().layOut(table));
             addGap(6);
         } else if (block instanceof Caption caption) {
             caption(caption);
@@ -183,6 +185,13 @@ final class BlockLayout extends AbstractVisitor {
         } else {
             visitChildren(block);
         }
+    }
+
+    /** A table in the text column itself may go on over the trace column. */
+    private TableLayout tableLayout() {
+        double widest = width == PageGeometry.TEXT_WIDTH ? PageGeometry.FULL_WIDTH : width;
+        return new TableLayout(
+                setter, breaker, x, width, widest, typesetter.geometry().bodyHeight());
     }
 
     private void caption(Caption caption) {
@@ -195,7 +204,8 @@ final class BlockLayout extends AbstractVisitor {
 
     private void chart(Chart chart) {
         ChartSize size = chart.size(new ChartWidths(typesetter), width / POINTS_PER_PIXEL);
-        double scale = Math.min(width / size.width(), Math.min(POINTS_PER_PIXEL, TALLEST_CHART / size.height()));
+        double tallest = TALLEST_CHART * typesetter.geometry().bodyHeight();
+        double scale = Math.min(width / size.width(), Math.min(POINTS_PER_PIXEL, tallest / size.height()));
         slabs.add(Slab.of(
                 6,
                 size.height() * scale,
@@ -207,6 +217,7 @@ final class BlockLayout extends AbstractVisitor {
     private List<Slab> inside(Node container, double innerX, double innerWidth, double firstSpace) {
         BlockLayout inner = new BlockLayout(
                 typesetter,
+                places,
                 Math.min(innerX, PageGeometry.LEFT + PageGeometry.TEXT_WIDTH - NARROWEST),
                 Math.max(innerWidth, NARROWEST),
                 firstSpace);

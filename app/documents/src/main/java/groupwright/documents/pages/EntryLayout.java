@@ -7,133 +7,167 @@ import groupwright.documents.trace.TraceEntry;
 import groupwright.documents.trace.TraceInput;
 import groupwright.documents.trace.Use;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Lays out the entries of the last chapter. */
+/**
+ * Lays out the entries of the last chapter, in their order and over the whole page, since no notes stand beside them.
+ * Neighbours of one figure stand under its name, formula and source, which are written once; where the figure comes
+ * again further on, a link leads back to them. For one document, from its first entry to its last.
+ */
 final class EntryLayout {
-    private static final int MOST_INPUT_LINES = 10;
-    private static final double LEADING = 11;
+    private static final int MOST_KEPT_LINES = 8;
+    private static final double TITLE_LEADING = 11.5;
+    private static final double LEADING = 9.6;
     private static final double NUMBER_ROOM = 24;
-    private static final double LABEL_ROOM = 74;
-    private static final double TEXT_LEFT = PageGeometry.LEFT + NUMBER_ROOM + LABEL_ROOM;
-    private static final double TEXT_ROOM = PageGeometry.TEXT_WIDTH - NUMBER_ROOM - LABEL_ROOM;
-    private static final Style TEXT = Style.CAPTION.in(Paper.INK);
-    private static final Style LABEL = Style.CAPTION;
-    private static final Style ADDRESS = Style.CAPTION.in(Face.MONO).ofSize(7.25);
+    private static final double TEXT_LEFT = PageGeometry.LEFT + NUMBER_ROOM;
+    private static final double TEXT_ROOM = PageGeometry.FULL_WIDTH - NUMBER_ROOM;
+    private static final Style TITLE = Style.BODY.ofSize(8.25);
+    private static final Style TEXT = Style.NOTE.ofSize(7.25).in(Paper.INK);
+    private static final Style LABEL = TEXT.in(Paper.MUTED);
+    private static final Style ADDRESS = LABEL.in(Face.MONO).ofSize(6.6);
+    private static final Style FIGURE = Style.BODY.ofSize(9).strong();
 
     private final Labels labels;
     private final Trace trace;
-    private final Map<Use, Integer> pageOf;
+    private final UsePlaces places;
     private final Typesetter typesetter;
     private final InlineSetter setter;
     private final LineBreaker breaker;
+    private final Map<Shared, Integer> firstOf = new HashMap<>(); // looked up only
+    private Shared current = new Shared("", "", 0, "", "");
 
-    /**
-     * @param pageOf page, from 1, of every place where a number stands
-     */
-    EntryLayout(Labels labels, Trace trace, Map<Use, Integer> pageOf, Typesetter typesetter) {
+    /** What entries of a figure have in common. */
+    private record Shared(String figure, String formula, int version, String source, String leavesOut) {
+        static Shared of(TraceEntry entry) {
+            return new Shared(
+                    entry.figure(), entry.formula(), entry.formulaVersion(), entry.source(), entry.leavesOut());
+        }
+    }
+
+    EntryLayout(Labels labels, Trace trace, UsePlaces places, Typesetter typesetter) {
         this.labels = labels;
         this.trace = trace;
-        this.pageOf = pageOf;
+        this.places = places;
         this.typesetter = typesetter;
-        this.setter = new InlineSetter(typesetter);
+        this.setter = new InlineSetter(typesetter, places);
         this.breaker = new LineBreaker(typesetter);
     }
 
-    /** The slabs of an entry, kept on one page where it fits. */
+    /** The slabs of the next entry, under its figure's where that is another than before. */
     List<Slab> layOut(NumberedEntry numbered) {
-        TraceEntry entry = numbered.entry();
-        List<Slab> slabs = new ArrayList<>(title(numbered));
-        row(slabs, "trace.figure", setter.pieces(entry.id(), ADDRESS.in(Paper.INK)));
-        row(slabs, "trace.formula", formula(entry));
-        inputs(slabs, entry.inputs());
-        row(slabs, "trace.uses", restsOn(numbered));
-        row(slabs, "trace.band", setter.pieces(entry.band(), TEXT));
-        row(slabs, "trace.source", setter.pieces(entry.source(), TEXT));
-        row(slabs, "trace.leavesOut", setter.pieces(entry.leavesOut(), TEXT));
-        row(
-                slabs,
-                "trace.requirements",
-                setter.pieces(String.join(labels.text("list.separator"), entry.requirements()), TEXT));
-        row(slabs, numbered.places() == 0 ? "trace.shownAt" : "trace.shownOnPages", pages(numbered));
-        return Paragraphs.kept(slabs);
-    }
-
-    private List<Slab> title(NumberedEntry numbered) {
-        Style strong = Style.BODY.ofSize(8.75).strong();
-        List<Piece> value = setter.pieces(numbered.entry().shown().text(), strong.in(Style.Digits.TABULAR));
-        Line valueLine = new Line(value);
-        double room = PageGeometry.TEXT_WIDTH - NUMBER_ROOM - Math.min(valueLine.width() + 12, 140);
-        List<Line> title = breaker.lines(setter.pieces(numbered.entry().title(), strong), room);
-        List<Slab> slabs = new ArrayList<>(Paragraphs.slabs(title, PageGeometry.LEFT + NUMBER_ROOM, 13, 9));
-        List<Run> number = typesetter.set(Integer.toString(numbered.number()), strong.in(Style.Digits.TABULAR));
-        slabs.set(0, slabs.get(0).over((canvas, top) -> {
-            double baseline = top + 13 * Paragraphs.ABOVE_BASELINE;
-            double right = PageGeometry.LEFT + PageGeometry.TEXT_WIDTH;
-            canvas.anchor(numbered.anchor(), PageGeometry.LEFT, top - 6);
-            canvas.line(PageGeometry.LEFT, top - 3, right, top - 3, 0.5, Paper.HAIRLINE);
-            LinePainter.paintRuns(canvas, number, PageGeometry.LEFT, baseline);
-            LinePainter.paint(canvas, valueLine, right - valueLine.width(), baseline, top, top + 13);
-        }));
+        Shared shared = Shared.of(numbered.entry());
+        List<Slab> slabs = new ArrayList<>();
+        if (!shared.equals(current)) {
+            figure(shared, numbered.number()).forEach(slab -> slabs.add(slab.keepingNext()));
+        }
+        List<Slab> entry = new ArrayList<>();
+        entry.add(title(numbered).keepingNext());
+        entry.addAll(Paragraphs.slabs(breaker.lines(details(numbered), TEXT_ROOM), TEXT_LEFT, LEADING, 0));
+        if (shared.equals(current)) {
+            entry.set(0, entry.get(0).under(continued(shared)));
+        }
+        slabs.addAll(entry.size() <= MOST_KEPT_LINES ? Paragraphs.kept(entry) : entry);
+        current = shared;
         return slabs;
     }
 
-    private void row(List<Slab> slabs, String labelKey, List<Piece> pieces) {
-        if (pieces.isEmpty()) {
-            return;
-        }
-        List<Slab> lines = new ArrayList<>(Paragraphs.slabs(breaker.lines(pieces, TEXT_ROOM), TEXT_LEFT, LEADING, 0));
-        if (!labelKey.isEmpty()) {
-            List<Run> label = typesetter.set(labels.text(labelKey), LABEL);
-            lines.set(
-                    0,
-                    lines.get(0)
-                            .over((canvas, top) -> LinePainter.paintRuns(
-                                    canvas,
-                                    label,
-                                    PageGeometry.LEFT + NUMBER_ROOM,
-                                    top + LEADING * Paragraphs.ABOVE_BASELINE)));
-        }
-        slabs.addAll(lines);
+    private List<Slab> figure(Shared shared, int number) {
+        List<Slab> slabs = new ArrayList<>(
+                Paragraphs.slabs(breaker.lines(setter.pieces(shared.figure(), FIGURE), TEXT_ROOM), TEXT_LEFT, 13, 9));
+        slabs.set(
+                0,
+                slabs.get(0)
+                        .over((canvas, top) ->
+                                canvas.line(PageGeometry.LEFT, top - 3, PageGeometry.RIGHT, top - 3, 0.5, Paper.EDGE)));
+        slabs.addAll(Paragraphs.slabs(breaker.lines(stated(shared, number), TEXT_ROOM), TEXT_LEFT, LEADING, 0));
+        return slabs;
     }
 
-    private List<Piece> formula(TraceEntry entry) {
-        if (entry.formula().isBlank()) {
-            return List.of();
+    /** Formula and source, or where they stand. */
+    private List<Piece> stated(Shared shared, int number) {
+        Integer before = firstOf.putIfAbsent(shared, number);
+        List<Piece> pieces = new ArrayList<>();
+        if (before != null) {
+            pieces.addAll(setter.pieces(labels.text("trace.asAt") + " ", LABEL));
+            pieces.add(linked(Integer.toString(before), Use.entryAnchor(before)));
+            return pieces;
         }
-        List<Piece> pieces = new ArrayList<>(setter.pieces(entry.formula() + "  ", TEXT));
-        String version = labels.text("trace.versionNumber", Integer.toString(entry.formulaVersion()));
-        pieces.addAll(setter.pieces(version, LABEL));
+        if (!shared.formula().isBlank()) {
+            String version = labels.text("trace.versionNumber", Integer.toString(shared.version()));
+            part(pieces, "trace.formula", setter.pieces(shared.formula(), TEXT));
+            pieces.addAll(setter.pieces(" (" + version + ")", LABEL));
+        }
+        part(pieces, "trace.source", setter.pieces(shared.source(), TEXT));
+        part(pieces, "trace.leavesOut", setter.pieces(shared.leavesOut(), TEXT));
         return pieces;
     }
 
-    /** A line for each input; where there are many they follow each other, so that no entry fills pages. */
-    private void inputs(List<Slab> slabs, List<TraceInput> inputs) {
-        if (inputs.size() <= MOST_INPUT_LINES) {
-            String label = "trace.inputs";
-            for (TraceInput input : inputs) {
-                row(slabs, label, input(input));
-                label = "";
+    private Slab continued(Shared shared) {
+        Line line =
+                breaker.lines(setter.pieces(shared.figure(), FIGURE), TEXT_ROOM).get(0);
+        return Paragraphs.slab(line, TEXT_LEFT, 15, 0);
+    }
+
+    private Slab title(NumberedEntry numbered) {
+        TraceEntry entry = numbered.entry();
+        List<Piece> pieces = new ArrayList<>();
+        if (!entry.subject().isBlank()) {
+            pieces.addAll(setter.pieces(entry.subject() + "  ", TITLE.strong()));
+        }
+        pieces.addAll(setter.pieces(entry.shown().text(), TITLE.strong().in(Style.Digits.TABULAR)));
+        if (!entry.band().isBlank()) {
+            pieces.addAll(setter.pieces("  " + entry.band(), TITLE.in(Paper.MUTED)));
+        }
+        pieces.addAll(setter.pieces("   " + entry.id(), ADDRESS));
+        List<Line> lines = breaker.lines(pieces, TEXT_ROOM);
+        List<Run> number = typesetter.set(
+                Integer.toString(numbered.number()), TITLE.strong().in(Style.Digits.TABULAR));
+        double baseline = TITLE_LEADING * Paragraphs.ABOVE_BASELINE;
+        return Slab.of(3.5, lines.size() * TITLE_LEADING, List.of(), (canvas, top) -> {
+            canvas.anchor(numbered.anchor(), PageGeometry.LEFT, top - 6);
+            LinePainter.paintRuns(canvas, number, PageGeometry.LEFT, top + baseline);
+            for (int i = 0; i < lines.size(); i++) {
+                double y = top + i * TITLE_LEADING;
+                LinePainter.paint(canvas, lines.get(i), TEXT_LEFT, y + baseline, y, y + TITLE_LEADING);
             }
+        });
+    }
+
+    private List<Piece> details(NumberedEntry numbered) {
+        TraceEntry entry = numbered.entry();
+        List<Piece> pieces = new ArrayList<>();
+        part(pieces, "trace.inputs", inputs(entry.inputs()));
+        part(pieces, "trace.uses", restsOn(numbered));
+        String requirements = String.join(labels.text("list.separator"), entry.requirements());
+        part(pieces, "trace.requirements", setter.pieces(requirements, TEXT));
+        part(pieces, numbered.places() == 0 ? "trace.shownAt" : "trace.shownOnPages", pages(numbered));
+        return pieces;
+    }
+
+    /** Adds a muted label and what belongs to it, unless that is nothing. */
+    private void part(List<Piece> pieces, String labelKey, List<Piece> content) {
+        if (content.isEmpty()) {
             return;
         }
+        if (!pieces.isEmpty()) {
+            pieces.addAll(setter.pieces("   ", TEXT));
+        }
+        pieces.addAll(setter.pieces(labels.text(labelKey) + " ", LABEL));
+        pieces.addAll(content);
+    }
+
+    private List<Piece> inputs(List<TraceInput> inputs) {
         List<Piece> pieces = new ArrayList<>();
         for (TraceInput input : inputs) {
             if (!pieces.isEmpty()) {
                 pieces.addAll(setter.pieces("; ", TEXT));
             }
-            pieces.addAll(input(input));
-        }
-        row(slabs, "trace.inputs", pieces);
-    }
-
-    private List<Piece> input(TraceInput input) {
-        List<Piece> pieces = new ArrayList<>(setter.pieces(input.label() + ": ", TEXT));
-        pieces.addAll(setter.pieces(input.shown().text(), TEXT));
-        if (!input.address().isEmpty()) {
-            pieces.addAll(setter.pieces("  " + input.address(), ADDRESS));
+            pieces.addAll(setter.pieces(input.label() + " " + input.shown().text(), TEXT));
+            if (!input.address().isEmpty()) {
+                pieces.addAll(setter.pieces(" " + input.address(), ADDRESS));
+            }
         }
         return pieces;
     }
@@ -143,7 +177,7 @@ final class EntryLayout {
         for (int number : numbered.restsOn()) {
             TraceEntry entry = trace.entry(number).entry();
             if (!pieces.isEmpty()) {
-                pieces.addAll(setter.pieces(labels.text("list.separator"), TEXT));
+                pieces.addAll(setter.pieces("; ", TEXT));
             }
             pieces.add(linked(Integer.toString(number), Use.entryAnchor(number)));
             pieces.addAll(
@@ -153,19 +187,9 @@ final class EntryLayout {
     }
 
     private List<Piece> pages(NumberedEntry numbered) {
-        if (numbered.places() == 0) {
-            return setter.pieces(labels.text("trace.onlyThroughOthers"), TEXT);
-        }
-        Map<Integer, Use> firstOnPage = new LinkedHashMap<>();
-        numbered.uses().forEach(use -> firstOnPage.putIfAbsent(pageOf.get(use), use));
-        List<Piece> pieces = new ArrayList<>();
-        firstOnPage.forEach((page, use) -> {
-            if (!pieces.isEmpty()) {
-                pieces.addAll(setter.pieces(labels.text("list.separator"), TEXT));
-            }
-            pieces.add(linked(Integer.toString(page), use.anchor()));
-        });
-        return pieces;
+        return numbered.places() == 0
+                ? setter.pieces(labels.text("trace.onlyThroughOthers"), TEXT)
+                : setter.pages(List.of(numbered.number()), TEXT, labels.text("list.separator"));
     }
 
     private Piece linked(String text, String anchor) {

@@ -2,6 +2,7 @@ package groupwright.documents.pages;
 
 import groupwright.documents.tree.CriterionBar;
 import groupwright.documents.tree.LiveNumber;
+import groupwright.documents.tree.ShownPlaces;
 import groupwright.documents.tree.TraceMark;
 import groupwright.documents.tree.VerdictMark;
 import java.util.ArrayList;
@@ -20,9 +21,23 @@ import org.commonmark.node.Text;
 /** Turns the children of a block into pieces. */
 final class InlineSetter {
     private final Typesetter typesetter;
+    private final UsePlaces places;
 
-    InlineSetter(Typesetter typesetter) {
+    InlineSetter(Typesetter typesetter, UsePlaces places) {
         this.typesetter = typesetter;
+        this.places = places;
+    }
+
+    /** Page numbers of all places of some numbers, each leading to the first place on that page; a dash for none. */
+    List<Piece> pages(List<Integer> entries, Style style, String separator) {
+        List<Piece> pieces = new ArrayList<>();
+        places.firstOnPages(entries).forEach((page, use) -> {
+            if (!pieces.isEmpty()) {
+                pieces.addAll(pieces(separator, style));
+            }
+            pieces.add(new Piece.Linked(typesetter.set(Integer.toString(page), style.in(Paper.ACCENT)), use.anchor()));
+        });
+        return pieces.isEmpty() ? pieces("—", style) : pieces;
     }
 
     /** Pieces of a block's children. */
@@ -44,14 +59,19 @@ final class InlineSetter {
     private void addText(List<Piece> pieces, String text, Style style) {
         int start = 0;
         for (int i = 0; i <= text.length(); i++) {
-            if (i == text.length() || text.charAt(i) == ' ') {
-                typesetter.set(text.substring(start, i), style).forEach(run -> pieces.add(new Piece.Word(run)));
+            if (i == text.length() || isBreak(text, i)) {
+                typesetter.set(text.substring(start, i), style, text).forEach(run -> pieces.add(new Piece.Word(run)));
                 if (i < text.length()) {
                     pieces.add(new Piece.Space(typesetter.run(" ", style)));
                 }
                 start = i + 1;
             }
         }
+    }
+
+    /** A percent sign stays with its number. */
+    private static boolean isBreak(String text, int index) {
+        return text.charAt(index) == ' ' && !text.startsWith("%", index + 1);
     }
 
     private final class Walk extends AbstractVisitor {
@@ -118,6 +138,8 @@ final class InlineSetter {
                 addText(pieces, mark.word(), style);
             } else if (node instanceof CriterionBar bar) {
                 pieces.add(new Piece.Bar(bar.bar()));
+            } else if (node instanceof ShownPlaces shown) {
+                pieces.addAll(pages(shown.entries(), style, ", "));
             }
         }
 

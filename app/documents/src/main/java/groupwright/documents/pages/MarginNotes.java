@@ -18,36 +18,57 @@ final class MarginNotes {
 
     private final Trace trace;
     private final Labels labels;
+    private final PageGeometry geometry;
     private final InlineSetter setter;
     private final LineBreaker breaker;
 
     MarginNotes(Trace trace, Labels labels, Typesetter typesetter) {
         this.trace = trace;
         this.labels = labels;
-        this.setter = new InlineSetter(typesetter);
+        this.geometry = typesetter.geometry();
+        this.setter = new InlineSetter(typesetter, UsePlaces.none(trace));
         this.breaker = new LineBreaker(typesetter);
     }
 
-    /** Slabs for a page: each level with its number, pushed down where they would overlap. */
+    /**
+     * Slabs for a page: each level with its number, pushed down where they would overlap each other or what reaches over
+     * the column. Those for which no room is left are counted.
+     */
     List<Page.Placed> beside(Page page) {
         List<NotedNumbers> all = NotedNumbers.on(page, trace);
         List<Page.Placed> placed = new ArrayList<>();
         double free = PageGeometry.BODY_TOP;
         for (int i = 0; i < all.size(); i++) {
             Slab note = note(all.get(i));
-            double top = Math.max(free, all.get(i).baseline() - LEADING * Paragraphs.ABOVE_BASELINE);
+            double wanted = Math.max(free, all.get(i).baseline() - LEADING * Paragraphs.ABOVE_BASELINE);
+            double top = clear(page, wanted, note.height());
             double reserve = i == all.size() - 1 ? 0 : GAP + LEADING;
-            if (top + note.height() + reserve > PageGeometry.BODY_BOTTOM + 0.01) {
+            if (top + note.height() + reserve > geometry.bodyBottom() + 0.01) {
                 int left = all.subList(i, all.size()).stream()
                         .mapToInt(NotedNumbers::count)
                         .sum();
-                placed.add(new Page.Placed(more(left), free));
+                double rest = clear(page, free, LEADING);
+                if (rest + LEADING <= geometry.bodyBottom() + 0.01) {
+                    placed.add(new Page.Placed(more(left), rest));
+                }
                 return placed;
             }
             placed.add(new Page.Placed(note, top));
             free = top + note.height() + GAP;
         }
         return placed;
+    }
+
+    /** The first height from {@code top} on at which nothing reaches over the column. */
+    private static double clear(Page page, double top, double height) {
+        double y = top;
+        for (Page.Placed placed : page.slabs()) {
+            double bottom = placed.top() + placed.slab().height();
+            if (placed.slab().reach() == Slab.Reach.PAGE && placed.top() < y + height && bottom > y) {
+                y = bottom + GAP;
+            }
+        }
+        return y;
     }
 
     private Slab note(NotedNumbers numbers) {

@@ -64,6 +64,9 @@ record NotedNumbers(int first, int last, double baseline) {
     private static Map<Integer, Double> firstBaselines(Page page) {
         Map<Integer, Double> baselines = new LinkedHashMap<>();
         for (Page.Placed placed : page.slabs()) {
+            if (placed.slab().reach() == Slab.Reach.PAGE) {
+                continue; // no room beside it
+            }
             for (Slab.Sighting sighting : placed.slab().sightings()) {
                 baselines.putIfAbsent(sighting.use().entry(), placed.top() + sighting.baseline());
             }

@@ -5,15 +5,21 @@ import java.util.List;
 
 /** Puts slabs on pages, from top to bottom, keeping together what belongs together where a page can hold it. */
 final class Paginator {
+    /** Of a group taller than a page so much stays together: heading, caption, table head and first row. */
+    private static final int FIRST_OF_TALL = 4;
+
+    private final PageGeometry geometry;
     private final List<Page> pages = new ArrayList<>();
     private List<Page.Placed> current = new ArrayList<>();
     private double y = PageGeometry.BODY_TOP;
 
-    private Paginator() {}
+    private Paginator(PageGeometry geometry) {
+        this.geometry = geometry;
+    }
 
     /** The pages for some slabs, starting on a new one; none for no slabs. */
-    static List<Page> paginate(List<Slab> slabs) {
-        Paginator paginator = new Paginator();
+    static List<Page> paginate(List<Slab> slabs, PageGeometry geometry) {
+        Paginator paginator = new Paginator(geometry);
         int start = 0;
         while (start < slabs.size()) {
             int end = start;
@@ -28,7 +34,9 @@ final class Paginator {
     }
 
     private void placeGroup(List<Slab> group) {
-        if (!fits(group) && fitsOnePage(group)) {
+        boolean whole = fitsOnePage(group);
+        List<Slab> together = whole ? group : group.subList(0, Math.min(group.size(), FIRST_OF_TALL));
+        if (!fits(together) && fitsOnePage(together)) {
             endPage();
         }
         for (Slab slab : group) { // a group taller than a page breaks where the page ends
@@ -62,12 +70,12 @@ final class Paginator {
 
     private boolean fits(List<Slab> group) {
         double need = height(group) + (current.isEmpty() ? 0 : group.get(0).before());
-        return current.isEmpty() || y + need <= PageGeometry.BODY_BOTTOM + 0.01;
+        return current.isEmpty() || y + need <= geometry.bodyBottom() + 0.01;
     }
 
-    private static boolean fitsOnePage(List<Slab> group) {
+    private boolean fitsOnePage(List<Slab> group) {
         double head = group.get(0).head().map(Slab::height).orElse(0.0);
-        return head + height(group) <= PageGeometry.BODY_BOTTOM - PageGeometry.BODY_TOP;
+        return head + height(group) <= geometry.bodyHeight();
     }
 
     /** Height without the space above the first. */

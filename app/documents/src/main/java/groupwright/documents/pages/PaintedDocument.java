@@ -17,29 +17,37 @@ import java.util.Set;
  */
 public final class PaintedDocument {
     private final FontShelf shelf;
+    private final PageGeometry geometry;
     private final Trace trace;
     private final List<Recorder.Recorded> pages;
     private final PagePlaces places;
     private final List<String> warnings;
 
-    private PaintedDocument(FontShelf shelf, Trace trace, List<Recorder.Recorded> pages, List<String> warnings) {
+    private PaintedDocument(
+            FontShelf shelf, PageGeometry geometry, Trace trace, List<Recorder.Recorded> pages, List<String> warnings) {
         this.shelf = shelf;
+        this.geometry = geometry;
         this.trace = trace;
         this.pages = pages;
         this.places = PagePlaces.of(pages, trace);
         this.warnings = warnings;
     }
 
-    /** Lays out a document. Cost grows with its text; nothing is painted yet. */
+    /** Lays out a document for A4. Cost grows with its text; nothing is painted yet. */
     public static PaintedDocument of(DocumentTree document, FontShelf shelf) {
-        LaidOut laidOut = LaidOut.of(document, shelf);
+        return of(document, shelf, PaperSize.A4);
+    }
+
+    /** Lays out a document. Cost grows with its text; nothing is painted yet. */
+    public static PaintedDocument of(DocumentTree document, FontShelf shelf, PaperSize paper) {
+        LaidOut laidOut = LaidOut.of(document, shelf, paper);
         List<Recorder.Recorded> pages = new ArrayList<>();
         for (int i = 0; i < laidOut.pageCount(); i++) {
             Recorder recorder = new Recorder();
             laidOut.draw(recorder, i);
             pages.add(recorder.recorded());
         }
-        return new PaintedDocument(shelf, document.trace(), List.copyOf(pages), laidOut.warnings());
+        return new PaintedDocument(shelf, laidOut.geometry(), document.trace(), List.copyOf(pages), laidOut.warnings());
     }
 
     public int pageCount() {
@@ -48,12 +56,12 @@ public final class PaintedDocument {
 
     /** Width of every page. */
     public double pageWidth() {
-        return PageGeometry.WIDTH;
+        return geometry.width();
     }
 
     /** Height of every page. */
     public double pageHeight() {
-        return PageGeometry.HEIGHT;
+        return geometry.height();
     }
 
     /** Paints a page without marking numbers. */

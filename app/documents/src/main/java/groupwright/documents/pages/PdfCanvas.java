@@ -15,9 +15,11 @@ final class PdfCanvas implements Canvas {
     private final PdfWriter writer;
     private final PageLettering lettering;
     private final Outline outline;
+    private final double height;
 
-    PdfCanvas(PdfWriter writer, FontShelf shelf) {
+    PdfCanvas(PdfWriter writer, FontShelf shelf, double height) {
         this.writer = writer;
+        this.height = height;
         this.lettering = new PageLettering(shelf);
         this.outline = new Outline(writer.getDirectContent());
     }
@@ -128,7 +130,7 @@ final class PdfCanvas implements Canvas {
         return writer.getDirectContent();
     }
 
-    private static float up(double y) {
-        return (float) (PageGeometry.HEIGHT - y);
+    private float up(double y) {
+        return (float) (height - y);
     }
 }

@@ -5,11 +5,15 @@ import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfBoolean;
 import com.lowagie.text.pdf.PdfEncryption;
 import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfPageLabels;
 import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfWriter;
+import groupwright.documents.labels.Labels;
 import groupwright.documents.tree.Issue;
 import java.io.ByteArrayOutputStream;
 import java.time.format.DateTimeFormatter;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Opens, fills and closes the file. */
 final class PdfFile {
@@ -22,19 +26,25 @@ final class PdfFile {
 
     private PdfFile() {}
 
-    static byte[] write(Issue issue, FontShelf shelf, int pages, PageDrawing drawing) {
+    static byte[] write(
+            Issue issue, Labels labels, FontShelf shelf, PageGeometry geometry, int pages, PageDrawing drawing) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        Rectangle paper = new Rectangle((float) PageGeometry.WIDTH, (float) PageGeometry.HEIGHT);
+        Rectangle paper = new Rectangle((float) geometry.width(), (float) geometry.height());
         Document document = new Document(paper, 0, 0, 0, 0);
         PdfWriter writer = PdfWriter.getInstance(document, bytes);
         writer.setViewerPreferences(PdfWriter.PageModeUseOutlines);
         writer.addViewerPreference(PdfName.DISPLAYDOCTITLE, PdfBoolean.PDFTRUE);
         document.addTitle(issue.title() + (issue.project().isEmpty() ? "" : ", " + issue.project()));
         document.addAuthor(issue.company());
+        document.addSubject(Stream.of(issue.project(), issue.leadConcept(), issue.state(), issue.shownDate())
+                .filter(part -> !part.isBlank())
+                .collect(Collectors.joining(", ")));
+        document.addKeywords(labels.text("title.contentHash") + " " + issue.contentHash());
         document.addCreator("Groupwright");
         document.open();
         describe(writer, issue);
-        Canvas canvas = new PdfCanvas(writer, shelf);
+        writer.setPageLabels(arabic());
+        Canvas canvas = new PdfCanvas(writer, shelf, geometry.height());
         for (int i = 0; i < pages; i++) {
             if (i > 0) {
                 document.newPage();
@@ -44,6 +54,13 @@ final class PdfFile {
         }
         document.close();
         return SteadyBytes.of(bytes.toByteArray());
+    }
+
+    /** Viewers name pages as the foot does. */
+    private static PdfPageLabels arabic() {
+        PdfPageLabels numbers = new PdfPageLabels();
+        numbers.addPageLabel(1, PdfPageLabels.DECIMAL_ARABIC_NUMERALS);
+        return numbers;
     }
 
     private static void describe(PdfWriter writer, Issue issue) {

@@ -62,7 +62,7 @@ final class ScreenCanvas implements Canvas {
         own.translate(x, top);
         own.scale(scale, scale);
         own.clip(new Rectangle2D.Double(0, 0, size.width(), size.height()));
-        chart.paint(new Pen(own, new Letters(shelf), Palette.PAPER), size.width());
+        chart.paint(new Pen(own, new Letters(shelf, typesetter.geometry()), Palette.PAPER), size.width());
         own.dispose();
     }
 
@@ -138,8 +138,9 @@ final class ScreenCanvas implements Canvas {
     private static final class Letters extends ChartWidths implements Lettering {
         private final FontShelf shelf;
 
-        Letters(FontShelf shelf) {
-            super(new Typesetter(shelf)); // of its own: those of layouts remember signs, and are for one thread
+        Letters(FontShelf shelf, PageGeometry geometry) {
+            super(new Typesetter(
+                    shelf, geometry)); // of its own: those of layouts remember signs, and are for one thread
             this.shelf = shelf;
         }
 

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param keepsNext whether the next slab belongs on the same page
  * @param head what is drawn again above it when it comes first on a page
  * @param sightings the numbers on it
+ * @param reach how far it reaches
  * @param painting draws it
  */
 record Slab(
@@ -20,7 +21,16 @@ record Slab(
         boolean keepsNext,
         Optional<Slab> head,
         List<Sighting> sightings,
+        Reach reach,
         Painting painting) {
+    /** How far a slab reaches to the right. */
+    enum Reach {
+        /** Over the text column: notes stand beside it. */
+        TEXT,
+        /** Over the trace column, too. */
+        PAGE
+    }
+
     /** Draws a slab whose upper edge is at {@code top}. */
     interface Painting {
         void paint(Canvas canvas, double top);
@@ -38,24 +48,28 @@ record Slab(
     }
 
     static Slab of(double before, double height, List<Sighting> sightings, Painting painting) {
-        return new Slab(before, height, false, Optional.empty(), sightings, painting);
+        return new Slab(before, height, false, Optional.empty(), sightings, Reach.TEXT, painting);
     }
 
     Slab keepingNext() {
-        return new Slab(before, height, true, head, sightings, painting);
+        return new Slab(before, height, true, head, sightings, reach, painting);
     }
 
     Slab withBefore(double space) {
-        return new Slab(space, height, keepsNext, head, sightings, painting);
+        return new Slab(space, height, keepsNext, head, sightings, reach, painting);
+    }
+
+    Slab reaching(Reach other) {
+        return new Slab(before, height, keepsNext, head, sightings, other, painting);
     }
 
     Slab under(Slab repeated) {
-        return new Slab(before, height, keepsNext, Optional.of(repeated), sightings, painting);
+        return new Slab(before, height, keepsNext, Optional.of(repeated), sightings, reach, painting);
     }
 
     /** The same slab with more drawn on it, behind what it draws. */
     Slab over(Painting more) {
-        return new Slab(before, height, keepsNext, head, sightings, (canvas, top) -> {
+        return new Slab(before, height, keepsNext, head, sightings, reach, (canvas, top) -> {
             more.paint(canvas, top);
             painting.paint(canvas, top);
         });
@@ -72,6 +86,7 @@ record Slab(
                 keepsNext,
                 head,
                 lower,
+                reach,
                 (canvas, top) -> painting.paint(canvas, top + above));
     }
 }

@@ -12,20 +12,30 @@ final class TableLayout {
     private static final int LONGEST_UNSPLIT = 15;
     private static final double LEADING = 10.5;
     private static final double PADDING = 1.9;
-    private static final double GAP = 10;
-    /** Lines of one cell that surely fit on a page with the head; taller rows continue in a next slab. */
-    private static final int MOST_LINES = 40;
+    /** What a row needs beside its lines, and the end of the table. */
+    private static final double ROW_EXTRA = 8;
 
     private final InlineSetter setter;
     private final LineBreaker breaker;
     private final double x;
-    private final double width;
+    private final double textWidth;
+    private final double widest;
+    private final double tallest;
+    private double width;
 
-    TableLayout(InlineSetter setter, LineBreaker breaker, double x, double width) {
+    /**
+     * @param textWidth of the column it stands in
+     * @param widest how wide it may become where that is not enough
+     * @param tallest height of a page
+     */
+    TableLayout(InlineSetter setter, LineBreaker breaker, double x, double textWidth, double widest, double tallest) {
         this.setter = setter;
         this.breaker = breaker;
         this.x = x;
-        this.width = width;
+        this.textWidth = textWidth;
+        this.widest = widest;
+        this.tallest = tallest;
+        this.width = textWidth;
     }
 
     List<Slab> layOut(TableBlock table) {
@@ -38,14 +48,19 @@ final class TableLayout {
                 rows.add(TableCells.of((TableRow) row, setter, style));
             }
         }
-        List<TableColumn> columns = TableColumn.fit(rows, x, width, GAP);
+        TableFit fit = TableFit.of(rows, textWidth);
+        width = widest > textWidth && fit.wants(widest, textWidth) ? widest : textWidth;
+        List<TableColumn> columns = fit.columns(x, width);
         Slab head = head(rows.get(0), columns);
         List<Slab> body = new ArrayList<>();
         for (TableCells row : rows.subList(1, rows.size())) {
-            List<Slab> parts = row(row, columns);
+            List<Slab> parts = row(row, columns, tallest - head.height());
             parts.forEach(part -> body.add(part.under(head.withBefore(0))));
         }
-        return joined(head, body, rows.size() - 1);
+        Slab.Reach reach = width > textWidth ? Slab.Reach.PAGE : Slab.Reach.TEXT;
+        return joined(head, body, rows.size() - 1).stream()
+                .map(slab -> slab.reaching(reach))
+                .toList();
     }
 
     private List<Slab> joined(Slab head, List<Slab> body, int rows) {
@@ -74,13 +89,15 @@ final class TableLayout {
         });
     }
 
-    private List<Slab> row(TableCells cells, List<TableColumn> columns) {
+    /** One slab, or several for a row that is taller than a page. */
+    private List<Slab> row(TableCells cells, List<TableColumn> columns, double room) {
+        int mostLines = Math.max(1, (int) ((room - ROW_EXTRA) / LEADING));
         List<List<Line>> lines = lines(cells, columns);
         int most = Math.max(1, lines.stream().mapToInt(List::size).max().orElse(1));
         List<Slab> slabs = new ArrayList<>();
-        for (int from = 0; from < most; from += MOST_LINES) {
+        for (int from = 0; from < most; from += mostLines) {
             int start = from;
-            int count = Math.min(MOST_LINES, most - from);
+            int count = Math.min(mostLines, most - from);
             List<List<Line>> part = lines.stream()
                     .map(cell -> cell.subList(Math.min(start, cell.size()), Math.min(start + count, cell.size())))
                     .toList();

@@ -1,6 +1,7 @@
 package groupwright.documents.pages;
 
 import groupwright.documents.labels.Labels;
+import groupwright.documents.trace.Trace;
 import groupwright.documents.tree.Issue;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +21,7 @@ final class TitleLayout {
     }
 
     List<Slab> layOut(Issue issue) {
-        InlineSetter setter = new InlineSetter(typesetter);
+        InlineSetter setter = new InlineSetter(typesetter, UsePlaces.none(new Trace(List.of())));
         LineBreaker breaker = new LineBreaker(typesetter);
         List<Slab> slabs = new ArrayList<>();
         List<Piece> title = setter.pieces(issue.title(), Style.BODY.strong().ofSize(22));

@@ -1,6 +1,7 @@
 package groupwright.documents.pages;
 
 import groupwright.documents.labels.Labels;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,21 +12,38 @@ final class Typesetter {
     private static final int CONTEXT = 40;
 
     private final FontShelf shelf;
+    private final PageGeometry geometry;
     private final Map<Integer, String> missing = new LinkedHashMap<>();
 
-    Typesetter(FontShelf shelf) {
+    Typesetter(FontShelf shelf, PageGeometry geometry) {
         this.shelf = shelf;
+        this.geometry = geometry;
+    }
+
+    /** The pages it sets for. */
+    PageGeometry geometry() {
+        return geometry;
     }
 
     /** Runs for a text, in order; a sign the style's face lacks is taken from the code face. */
     List<Run> set(String text, Style style) {
+        return set(text, style, text);
+    }
+
+    /**
+     * Runs for a part of a text. Letters with marks are joined to one sign where there is such a sign.
+     *
+     * @param whole the text around it, for telling where a sign without glyph stands
+     */
+    List<Run> set(String part, Style style, String whole) {
+        String text = Normalizer.normalize(part, Normalizer.Form.NFC);
         List<Run> runs = new ArrayList<>();
         StringBuilder same = new StringBuilder();
         Face current = style.face();
         for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
             int sign = text.codePointAt(i);
             Face face = faceFor(sign, style.face());
-            String shown = shelf.has(face, sign) ? Character.toString(sign) : replaced(sign, text);
+            String shown = shelf.has(face, sign) ? Character.toString(sign) : replaced(sign, whole);
             if (face != current && same.length() > 0) {
                 runs.add(run(same.toString(), style.in(current)));
                 same.setLength(0);
@@ -65,10 +83,21 @@ final class Typesetter {
     }
 
     private String replaced(int sign, String text) {
-        missing.putIfAbsent(
-                sign,
-                text.length() <= CONTEXT ? text : text.substring(0, CONTEXT).strip() + " …");
+        missing.putIfAbsent(sign, excerpt(text, sign));
         return "[" + name(sign) + "]";
+    }
+
+    /** The signs around, so that the place can be found by searching for them. */
+    private static String excerpt(String text, int sign) {
+        int[] signs = text.codePoints().toArray();
+        int at = 0;
+        while (at < signs.length && signs[at] != sign) {
+            at++;
+        }
+        int from = signs.length <= CONTEXT ? 0 : Math.max(0, Math.min(at, signs.length) - CONTEXT / 2);
+        int to = Math.min(signs.length, from + CONTEXT);
+        String words = new String(signs, from, to - from).strip();
+        return (from > 0 ? "… " : "") + words + (to < signs.length ? " …" : "");
     }
 
     private static String name(int sign) {

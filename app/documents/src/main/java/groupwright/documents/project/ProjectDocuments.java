@@ -6,6 +6,7 @@ import groupwright.documents.markdown.MarkdownRenderer;
 import groupwright.documents.numbers.Reader;
 import groupwright.documents.pages.FontShelf;
 import groupwright.documents.pages.PaintedDocument;
+import groupwright.documents.pages.PaperSize;
 import groupwright.documents.pages.PdfRenderer;
 import groupwright.documents.pages.RenderedPdf;
 import groupwright.documents.tree.DocumentTree;
@@ -28,6 +29,7 @@ import java.util.Set;
 public final class ProjectDocuments {
     private final Drafting drafting;
     private final FontShelf fonts;
+    private final PaperSize paper;
 
     /**
      * Documents about one state of a project, with fonts of their own.
@@ -45,8 +47,15 @@ public final class ProjectDocuments {
      * @param fonts kept from state to state, since reading them takes longer than laying out a document
      */
     public ProjectDocuments(View view, ProjectFiles project, Path folder, Reader reader, FontShelf fonts) {
+        this(view, project, folder, reader, fonts, PaperSize.A4);
+    }
+
+    /** Documents as above, on a paper; those above print on A4. */
+    public ProjectDocuments(
+            View view, ProjectFiles project, Path folder, Reader reader, FontShelf fonts, PaperSize paper) {
         this.drafting = new Drafting(view, project, new TemplateShelf(folder), reader);
         this.fonts = fonts;
+        this.paper = paper;
     }
 
     /** The documents every project has, by the names they are asked for. */
@@ -122,7 +131,7 @@ public final class ProjectDocuments {
             files.put(Format.MARKDOWN, new MarkdownRenderer().render(document).getBytes(StandardCharsets.UTF_8));
         }
         if (formats.contains(Format.PDF)) {
-            RenderedPdf rendered = new PdfRenderer(fonts).render(document);
+            RenderedPdf rendered = new PdfRenderer(fonts, paper).render(document);
             rendered.warnings().forEach(warning -> warnings.add(name + ": " + warning));
             files.put(Format.PDF, rendered.bytes());
         }
@@ -139,7 +148,7 @@ public final class ProjectDocuments {
     public Preview preview(String name, Optional<LocalDate> date) {
         Draft draft = draft(name, date);
         return draft instanceof Draft.Filled filled
-                ? new Preview.Ready(PaintedDocument.of(filled.tree(), fonts), filled.asks())
+                ? new Preview.Ready(PaintedDocument.of(filled.tree(), fonts, paper), filled.asks())
                 : new Preview.Refused(((Draft.Refused) draft).obstacles());
     }
 

@@ -44,6 +44,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What is painted is what prints: the PDF, read by another library, is the measure. */
 class PaintedDocumentTest {
     private static final FontShelf FONTS = new FontShelf();
+    private static final PageGeometry A4 = PageGeometry.of(PaperSize.A4);
     /** PDF numbers are written with two decimals. */
     private static final double ROUNDING = 0.02;
 
@@ -117,7 +118,7 @@ class PaintedDocumentTest {
             int page = pdf.document().getPages().indexOf(place.getPage());
             // the library gives whole points, cut off below
             entries.add(item.getTitle() + " on " + page + " at "
-                    + Math.round(PageGeometry.HEIGHT - ((COSArray) place.getCOSObject()).toFloatArray()[2]));
+                    + Math.round(A4.height() - ((COSArray) place.getCOSObject()).toFloatArray()[2]));
             collect(item, pdf, entries);
         }
     }
@@ -157,11 +158,11 @@ class PaintedDocumentTest {
                 links.add(new PageLink(
                         new Area(
                                 area.getLowerLeftX(),
-                                PageGeometry.HEIGHT - area.getUpperRightY(),
+                                A4.height() - area.getUpperRightY(),
                                 area.getWidth(),
                                 area.getHeight()),
                         pdf.document().getPages().indexOf(((PDPageDestination) place).getPage()),
-                        PageGeometry.HEIGHT - place.getTop()));
+                        A4.height() - place.getTop()));
             }
         }
         return links;

@@ -48,7 +48,7 @@ class PdfRendererTest {
                     first);
             assertTrue(first.contains("4.1  Range"), first);
             assertTrue(
-                    pdf.bodyText(2).contains("R-016 It fits the six listed at least 6 mm missing input"),
+                    pdf.bodyText(2).contains("R-016 It fits the six listed bikes at least 6 mm missing input"),
                     pdf.bodyText(2));
         }
     }
@@ -234,6 +234,81 @@ class PdfRendererTest {
                 rendered.warnings().get(0));
         try (ReadPdf pdf = new ReadPdf(rendered.bytes())) {
             assertTrue(pdf.bodyText(1).contains("a [U+2300] b [U+1F6B2] c \u2208"), pdf.bodyText(1));
+        }
+    }
+
+    @Test
+    void aWarningQuotesWhatStandsAroundTheSignAndEachSignWarnsOnce() throws IOException {
+        String climb = "the climb from the valley up to the old quarry, ";
+        Sample content = Sample.empty()
+                .with("x", TextAnswer.of(new Inline.Plain(climb + "axle \u2300 12 and \u7532\u7532 there")))
+                .with("y", TextAnswer.of(new Inline.Plain("e\u0301 and q\u20E3 and \u2300")));
+        RenderedPdf rendered = render("{{ x }} {{ y }}", content);
+        assertEquals(3, rendered.warnings().size(), rendered.warnings().toString());
+        assertTrue(
+                rendered.warnings().get(0).contains("old quarry, axle \u2300 12 and"),
+                rendered.warnings().get(0));
+        try (ReadPdf pdf = new ReadPdf(rendered.bytes())) {
+            String text = pdf.bodyText(1).replaceAll("\\s+", " ");
+            assertTrue(text.contains("axle [U+2300] 12 and [U+7532][U+7532] there"), text);
+            assertTrue(text.contains("\u00E9 and q[U+20E3] and [U+2300]"), text); // letter and accent are one sign
+        }
+    }
+
+    @Test
+    void everyPageOfADraftSaysSoWithItsContentAndOtherStatesStandPlain() throws IOException {
+        String hash = Sample.issue().contentHash().substring(0, 12);
+        try (ReadPdf pdf = read(Sample.TEMPLATE, Sample.tarnbeck())) {
+            for (int page = 1; page <= pdf.document().getNumberOfPages(); page++) {
+                String text = pdf.text(page);
+                assertTrue(text.contains("draft 7 since milestone M-002 " + hash), text);
+                assertTrue(text.contains("Draft of 14 March 2026: numbers may still change."), text);
+            }
+            assertEquals(
+                    "Content hash " + Sample.issue().contentHash(),
+                    pdf.document().getDocumentInformation().getKeywords());
+            assertEquals(
+                    "Tarnbeck, C-002, 1 × 11, draft 7 since milestone M-002, 14 March 2026",
+                    pdf.document().getDocumentInformation().getSubject());
+            assertEquals(
+                    "2", pdf.document().getDocumentCatalog().getPageLabels().getLabelsByPageIndices()[1]);
+        }
+    }
+
+    @Test
+    void wideTablesGoOverThePageAndTheirNumbersAreLeftToTheLastChapter() throws IOException {
+        List<Column> columns = IntStream.rangeClosed(1, 9)
+                .mapToObj(i -> Column.text("Unbroken" + i))
+                .toList();
+        List<Phrase> row = new ArrayList<>(Collections.nCopies(8, Phrase.of("word")));
+        row.add(Phrase.of(Sample.entry("Widest", "w", "subject", "1.5", "m")));
+        Sample content = Sample.empty().with("t", new BlockAnswer.Table(columns, Collections.nCopies(9, row)));
+        try (ReadPdf pdf = read("```t\n```\n", content)) {
+            String text = pdf.text(1);
+            assertTrue(text.replaceAll("\\s+", " ").contains("Unbroken8 Unbroken9"), text);
+            assertFalse(text.contains("Widest"), text);
+            assertTrue(pdf.text(2).contains("Widest"), pdf.text(2));
+        }
+    }
+
+    @Test
+    void theTitleThatNeedsTheRoomGetsIt() throws IOException {
+        List<List<Phrase>> rows = Collections.nCopies(
+                20,
+                List.of(
+                        Phrase.of("R-001"),
+                        Phrase.of("a title that stands on one line"),
+                        Phrase.of("seven words that may take two lines of the table")));
+        List<List<Phrase>> withLong = new ArrayList<>(rows);
+        withLong.add(List.of(
+                Phrase.of("R-002"), Phrase.of("short"), Phrase.of(String.join(" ", Collections.nCopies(30, "more")))));
+        Sample content = Sample.empty()
+                .with(
+                        "t",
+                        new BlockAnswer.Table(
+                                List.of(Column.text("Id"), Column.text("Title"), Column.text("Words")), withLong));
+        try (ReadPdf pdf = read("```t\n```\n", content)) {
+            assertEquals(21, pdf.bodyText(1).split("R-001 a title that stands on one line seven words", -1).length);
         }
     }
 

@@ -2,6 +2,7 @@ package groupwright.workbench.cli;
 
 import groupwright.documents.numbers.Measures;
 import groupwright.documents.numbers.Reader;
+import groupwright.documents.pages.PaperSize;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
@@ -18,7 +19,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "documents",
         customSynopsis =
-                "groupwright documents PROJECT [--only NAME,…] [--date 2026-03-09] [--language en|de] [--measures metric|imperial] --out DIR [--json]",
+                "groupwright documents PROJECT [--only NAME,…] [--date 2026-03-09] [--language en|de] [--measures metric|imperial] [--paper a4|letter] --out DIR [--json]",
         sortOptions = false,
         description = "Write the documents of a project, each as Markdown and PDF.")
 final class DocumentsCommand implements Callable<Exit> {
@@ -52,6 +53,13 @@ final class DocumentsCommand implements Callable<Exit> {
             description = "Units of computed numbers; what goes into them stays as it is kept.")
     private String measures;
 
+    @Option(
+            names = "--paper",
+            paramLabel = "a4|letter",
+            defaultValue = "a4",
+            description = "Paper of the PDF, A4 or US Letter.")
+    private String paper;
+
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder to write to.")
     private String out;
 
@@ -65,7 +73,7 @@ final class DocumentsCommand implements Callable<Exit> {
     @Override
     public Exit call() throws InterruptedException {
         DocumentsJob job = new DocumentsJob(
-                only, Optional.ofNullable(date).map(DocumentsCommand::day), reader(), surroundings.path(out));
+                only, Optional.ofNullable(date).map(DocumentsCommand::day), reader(), paper(), surroundings.path(out));
         return OpenProject.doing(
                 surroundings,
                 surroundings.path(project),
@@ -86,6 +94,15 @@ final class DocumentsCommand implements Callable<Exit> {
                         .orElseThrow(() -> Refusal.of(
                                 "--measures: \"" + measures + "\" is no system of measures",
                                 "write metric or imperial")));
+    }
+
+    private PaperSize paper() {
+        return switch (paper) {
+            case "a4" -> PaperSize.A4;
+            case "letter" -> PaperSize.LETTER;
+            default ->
+                throw Refusal.of("--paper: \"" + paper + "\" is no paper of the documents", "write a4 or letter");
+        };
     }
 
     private static LocalDate day(String text) {

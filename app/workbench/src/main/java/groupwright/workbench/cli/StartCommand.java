@@ -1,5 +1,7 @@
 package groupwright.workbench.cli;
 
+import groupwright.documents.numbers.Reader;
+import groupwright.documents.pages.PaperSize;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -77,8 +79,8 @@ final class StartCommand implements Callable<Exit> {
 
     private Exit documents() throws InterruptedException {
         Path project = folder == null ? sample() : surroundings.path(folder);
-        DocumentsJob job =
-                new DocumentsJob(List.of(), Optional.empty(), Locale.ENGLISH, surroundings.path("documents"));
+        DocumentsJob job = new DocumentsJob(
+                List.of(), Optional.empty(), new Reader(Locale.ENGLISH), PaperSize.A4, surroundings.path("documents"));
         return OpenProject.doing(surroundings, project, opened -> {
             Exit exit = job.write(surroundings, opened, options.isForMachine());
             if (exit == Exit.FINE && !options.isForMachine()) {

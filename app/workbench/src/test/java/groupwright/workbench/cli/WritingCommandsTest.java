@@ -116,6 +116,23 @@ class WritingCommandsTest {
     }
 
     @Test
+    void thePaperIsA4UnlessLetterIsAskedFor() throws IOException {
+        SmallProject project = SmallProject.below(folder);
+        project.run("documents", "small", "--only", "claims", "--out", "one");
+        project.run("documents", "small", "--only", "claims", "--out", "two", "--paper", "letter");
+        assertTrue(mediaBox("one/claims.pdf").startsWith("[0 0 595.2"), mediaBox("one/claims.pdf"));
+        assertEquals("[0 0 612 792]", mediaBox("two/claims.pdf"));
+        Run run = project.run("documents", "small", "--out", "three", "--paper", "A5");
+        assertEquals("--paper: \"A5\" is no paper of the documents; write a4 or letter.\n", run.err());
+        assertEquals(2, run.exit());
+    }
+
+    private String mediaBox(String file) throws IOException {
+        String text = Files.readString(folder.resolve(file), StandardCharsets.ISO_8859_1);
+        return text.substring(text.indexOf("/MediaBox") + 9, text.indexOf(']', text.indexOf("/MediaBox")) + 1);
+    }
+
+    @Test
     void withoutADateNothingIsWritten() {
         SmallProject project = SmallProject.below(folder).with("project.json", "\"date\": \"2026-03-09\",", "");
         Run run = project.run("documents", "small", "--out", "out");
