@@ -1,12 +1,15 @@
 package groupwright.workbench.cli;
 
 import groupwright.definition.figure.Nearest;
+import groupwright.documents.project.Format;
 import groupwright.documents.project.ProjectDocuments;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -17,9 +20,10 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "documents",
         customSynopsis =
-                "groupwright documents PROJECT [--only NAME,…] [--date 2026-03-09] [--language en|de] --out DIR [--json]",
+                "groupwright documents PROJECT [--only NAME,…] [--formats markdown,html,pdf] [--date 2026-03-09]"
+                        + " [--language en|de] --out DIR [--json]",
         sortOptions = false,
-        description = "Write the documents of a project, each as Markdown and PDF.")
+        description = "Write the documents of a project, each as Markdown, HTML and PDF.")
 final class DocumentsCommand implements Callable<Exit> {
     private static final List<String> LANGUAGES = List.of("en", "de");
 
@@ -30,6 +34,13 @@ final class DocumentsCommand implements Callable<Exit> {
 
     @Option(names = "--only", split = ",", paramLabel = "NAME,…", description = "Only these documents.")
     private List<String> only = List.of();
+
+    @Option(
+            names = "--formats",
+            split = ",",
+            paramLabel = "FORMAT,…",
+            description = "Only these of markdown, html and pdf; all if left out.")
+    private List<String> formats = List.of();
 
     @Option(names = "--date", paramLabel = "DATE", description = "The date they carry; the project's own if left out.")
     private String date;
@@ -54,7 +65,11 @@ final class DocumentsCommand implements Callable<Exit> {
     @Override
     public Exit call() throws InterruptedException {
         DocumentsJob job = new DocumentsJob(
-                names(), Optional.ofNullable(date).map(DocumentsCommand::day), locale(), surroundings.path(out));
+                names(),
+                formats(),
+                Optional.ofNullable(date).map(DocumentsCommand::day),
+                locale(),
+                surroundings.path(out));
         return OpenProject.doing(
                 surroundings,
                 surroundings.path(project),
@@ -74,6 +89,17 @@ final class DocumentsCommand implements Callable<Exit> {
             }
         }
         return only.isEmpty() ? known : known.stream().filter(only::contains).toList();
+    }
+
+    private Set<Format> formats() {
+        Set<Format> asked = EnumSet.noneOf(Format.class);
+        for (String name : formats) {
+            asked.add(Format.named(name)
+                    .orElseThrow(() -> Refusal.of(
+                            "--formats: \"" + name + "\" is no format of the documents",
+                            "write one or more of " + String.join(",", Format.names()))));
+        }
+        return asked.isEmpty() ? EnumSet.allOf(Format.class) : asked;
     }
 
     private Locale locale() {

@@ -3,6 +3,7 @@ package groupwright.workbench.cli;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import groupwright.definition.problem.Problem;
 import groupwright.documents.numbers.Reader;
+import groupwright.documents.project.Format;
 import groupwright.documents.project.ProjectDocuments;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -10,21 +11,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Writing some documents of a project.
  *
  * @param names which
+ * @param formats what each is written as
  * @param date the date they carry; the project's own where nothing is said
  * @param language the language of numbers, dates and fixed words
  * @param out the folder to write to
  */
-record DocumentsJob(List<String> names, Optional<LocalDate> date, Locale language, Path out) {
+record DocumentsJob(List<String> names, Set<Format> formats, Optional<LocalDate> date, Locale language, Path out) {
     /** Writes them and says where they are. */
     Exit write(Surroundings surroundings, OpenProject project, boolean forMachine) {
         ProjectDocuments.Outcome outcome = new ProjectDocuments(
                         project.view(), project.files(), project.folder(), new Reader(language))
-                .write(names, date, out);
+                .write(names, date, out, formats);
         if (!outcome.problems().isEmpty()) {
             List<Problem> problems = new ArrayList<>(project.problems());
             outcome.problems().forEach(sentence -> problems.add(problem(sentence)));

@@ -1,7 +1,9 @@
 package groupwright.workbench.cli;
 
+import groupwright.documents.project.Format;
 import groupwright.documents.project.ProjectDocuments;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -78,7 +80,11 @@ final class StartCommand implements Callable<Exit> {
     private Exit documents() throws InterruptedException {
         Path project = folder == null ? sample() : surroundings.path(folder);
         DocumentsJob job = new DocumentsJob(
-                ProjectDocuments.names(), Optional.empty(), Locale.ENGLISH, surroundings.path("documents"));
+                ProjectDocuments.names(),
+                EnumSet.allOf(Format.class),
+                Optional.empty(),
+                Locale.ENGLISH,
+                surroundings.path("documents"));
         return OpenProject.doing(surroundings, project, opened -> {
             Exit exit = job.write(surroundings, opened, options.isForMachine());
             if (exit == Exit.FINE && !options.isForMachine()) {
