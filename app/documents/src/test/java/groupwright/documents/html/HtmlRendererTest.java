@@ -273,8 +273,8 @@ class HtmlRendererTest {
     @Test
     void chartsAreDrawingsWithTextAndTheirNumbers() {
         Sample content = Sample.empty()
-                .with("ladder", new BlockAnswer.Drawing(SampleCharts.ladder()))
-                .with("bars", new BlockAnswer.Drawing(SampleCharts.bars()));
+                .with("ladder", new BlockAnswer.Drawing(SampleCharts.ladder(), List.of()))
+                .with("bars", new BlockAnswer.Drawing(SampleCharts.bars(), List.of()));
         ReadHtml read = ReadHtml.of(Sample.document("```ladder\n```\n\n```bars\n```\n\n```ladder\n```\n", content));
         read.assertSound("charts");
         assertEquals(
