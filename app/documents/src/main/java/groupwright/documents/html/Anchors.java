@@ -4,6 +4,7 @@ import groupwright.documents.trace.Use;
 import groupwright.documents.tree.Caption;
 import groupwright.documents.tree.ChartBlock;
 import groupwright.documents.tree.LiveNumber;
+import groupwright.documents.tree.TraceMark;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -118,6 +119,9 @@ final class Anchors {
         }
         if (node instanceof LiveNumber number && !headings.isEmpty()) {
             sections.put(number.use(), headings.get(headings.size() - 1));
+        }
+        if (node instanceof TraceMark mark && !headings.isEmpty()) {
+            sections.put(mark.use(), headings.get(headings.size() - 1));
         }
         for (Node child = node.getFirstChild(); child != null; child = child.getNext()) {
             nameHeadings(child, open);

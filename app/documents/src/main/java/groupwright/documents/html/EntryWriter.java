@@ -26,10 +26,18 @@ final class EntryWriter {
 
     /** A number, which leads to its entry; the number of the entry stands behind it on paper only. */
     void number(LiveNumber number, Html html) {
-        Use use = number.use();
+        place(number.use(), number.shown().text(), html);
+    }
+
+    /** Leads to the entry of numbers that a drawing shows. */
+    void mark(Use use, Html html) {
+        place(use, "[" + use.entry() + "]", html);
+    }
+
+    private static void place(Use use, String text, Html html) {
         html.element(
                 "a",
-                number.shown().text(),
+                text,
                 "class",
                 "number",
                 "id",

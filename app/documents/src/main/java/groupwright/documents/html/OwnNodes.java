@@ -8,6 +8,7 @@ import groupwright.documents.tree.EntryBlock;
 import groupwright.documents.tree.LiveNumber;
 import groupwright.documents.tree.ShownPlaces;
 import groupwright.documents.tree.TitleBlock;
+import groupwright.documents.tree.TraceMark;
 import groupwright.documents.tree.VerdictMark;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -47,6 +48,7 @@ final class OwnNodes implements NodeRenderer {
                 Image.class,
                 LiveNumber.class,
                 VerdictMark.class,
+                TraceMark.class,
                 CriterionBar.class,
                 ShownPlaces.class,
                 Caption.class,
@@ -66,6 +68,8 @@ final class OwnNodes implements NodeRenderer {
             renderChildren(node); // its words; no picture is fetched
         } else if (node instanceof LiveNumber number) {
             entries.number(number, html);
+        } else if (node instanceof TraceMark mark) {
+            entries.mark(mark.use(), html);
         } else if (node instanceof VerdictMark mark) {
             Marks.verdict(mark, html);
         } else if (node instanceof CriterionBar bar) {
