@@ -125,6 +125,24 @@ class LayersTest {
             .because("JSON is one way to write records and answers down");
 
     @ArchTest
+    static final ArchRule htmlReadsTheTreeAlone = classes()
+            .that()
+            .resideInAPackage("groupwright.documents.html..")
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage(
+                    "java..",
+                    "org.commonmark..",
+                    "groupwright.documents.html..",
+                    "groupwright.documents.charts..",
+                    "groupwright.documents.content..",
+                    "groupwright.documents.labels..",
+                    "groupwright.documents.pages..", // its fonts, which charts are measured with
+                    "groupwright.documents.trace..",
+                    "groupwright.documents.tree..")
+            .because("a renderer shows the finished tree and asks nobody");
+
+    @ArchTest
     static final ArchRule windowsStayInTheWindow = noClasses()
             .that()
             .resideInAnyPackage("groupwright.definition..", "groupwright.workbench.cli..")

@@ -10,15 +10,20 @@ import java.util.Objects;
 /**
  * What charts are drawn with. Lengths are those of a screen at 100 %, y grows downwards.
  *
- * @param graphics takes the shapes
- * @param lettering takes the text
+ * @param ink takes the marks
+ * @param lettering measures text as the ink writes it
  * @param palette the colours
  */
-public record Pen(Graphics2D graphics, Lettering lettering, Palette palette) {
+public record Pen(Ink ink, TextWidths lettering, Palette palette) {
     public Pen {
-        Objects.requireNonNull(graphics, "graphics");
+        Objects.requireNonNull(ink, "ink");
         Objects.requireNonNull(lettering, "lettering");
         Objects.requireNonNull(palette, "palette");
+    }
+
+    /** A pen for Java's graphics, whose text is written by {@code lettering}. */
+    public Pen(Graphics2D graphics, Lettering lettering, Palette palette) {
+        this(new GraphicsInk(graphics, lettering), lettering, palette);
     }
 
     /** The nearest place where a line one pixel wide stays one. */
@@ -30,7 +35,7 @@ public record Pen(Graphics2D graphics, Lettering lettering, Palette palette) {
         if (text.isEmpty()) {
             return;
         }
-        lettering.write(graphics, text, x, baseline, style.font(), style.size(), colour);
+        ink.write(text, x, baseline, style.font(), style.size(), colour);
     }
 
     void textCentred(String text, double middle, double baseline, Lettered style, Color colour) {
@@ -50,8 +55,7 @@ public record Pen(Graphics2D graphics, Lettering lettering, Palette palette) {
     }
 
     void fill(Shape shape, Color colour) {
-        graphics.setColor(colour);
-        graphics.fill(shape);
+        ink.fill(shape, colour);
     }
 
     void stroke(Shape shape, double thickness, Color colour) {
@@ -59,8 +63,6 @@ public record Pen(Graphics2D graphics, Lettering lettering, Palette palette) {
     }
 
     private void stroke(Shape shape, BasicStroke stroke, Color colour) {
-        graphics.setColor(colour);
-        graphics.setStroke(stroke);
-        graphics.draw(shape);
+        ink.draw(shape, stroke, colour);
     }
 }

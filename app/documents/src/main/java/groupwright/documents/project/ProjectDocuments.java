@@ -2,6 +2,7 @@ package groupwright.documents.project;
 
 import groupwright.definition.ledger.View;
 import groupwright.definition.project.ProjectFiles;
+import groupwright.documents.html.HtmlRenderer;
 import groupwright.documents.markdown.MarkdownRenderer;
 import groupwright.documents.numbers.Reader;
 import groupwright.documents.pages.FontShelf;
@@ -22,7 +23,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * The documents of a project: written as Markdown and PDF, shown as they will print, or read for their numbers, each from
+ * The documents of a project: written as Markdown, HTML and PDF, shown as they will print, or read for their numbers, each from
  * its template. All are made before the first is written, so that a broken template leaves no half set behind. The view
  * is asked on the caller's thread; of the file system only templates are read.
  */
@@ -129,6 +130,9 @@ public final class ProjectDocuments {
         Map<Format, byte[]> files = new EnumMap<>(Format.class);
         if (formats.contains(Format.MARKDOWN)) {
             files.put(Format.MARKDOWN, new MarkdownRenderer().render(document).getBytes(StandardCharsets.UTF_8));
+        }
+        if (formats.contains(Format.HTML)) {
+            files.put(Format.HTML, new HtmlRenderer(fonts).render(document).getBytes(StandardCharsets.UTF_8));
         }
         if (formats.contains(Format.PDF)) {
             RenderedPdf rendered = new PdfRenderer(fonts, paper).render(document);

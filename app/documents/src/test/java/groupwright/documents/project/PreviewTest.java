@@ -159,7 +159,7 @@ class PreviewTest {
         assertEquals("mine", Files.readString(out.resolve("claims.md")));
         byte[] alone = Files.readAllBytes(out.resolve("claims.pdf"));
         assertEquals(
-                List.of(out.resolve("claims.md"), out.resolve("claims.pdf")),
+                List.of(out.resolve("claims.md"), out.resolve("claims.html"), out.resolve("claims.pdf")),
                 documents(project).write(List.of("claims"), DAY, out).written());
         assertArrayEquals(alone, Files.readAllBytes(out.resolve("claims.pdf")));
     }

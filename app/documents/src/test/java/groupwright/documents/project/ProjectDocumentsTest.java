@@ -214,7 +214,7 @@ class ProjectDocumentsTest {
             documents(SAMPLE).write(ProjectDocuments.names(), DAY, folder.resolve(out));
         }
         for (String name : ProjectDocuments.names()) {
-            for (String ending : List.of(".md", ".pdf")) {
+            for (String ending : List.of(".md", ".html", ".pdf")) {
                 assertArrayEquals(
                         Files.readAllBytes(folder.resolve("one").resolve(name + ending)),
                         Files.readAllBytes(folder.resolve("two").resolve(name + ending)),

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import groupwright.documents.charts.SampleCharts;
 import groupwright.documents.content.BlockAnswer;
+import groupwright.documents.html.HtmlRenderer;
 import groupwright.documents.markdown.MarkdownRenderer;
 import groupwright.documents.pages.PdfRenderer;
 import groupwright.documents.tree.DocumentTree;
@@ -59,6 +60,7 @@ class SameBytesTest {
 
     private static String hashes(DocumentTree tree) throws NoSuchAlgorithmException {
         return hash(new MarkdownRenderer().render(tree).getBytes(StandardCharsets.UTF_8)) + "\n"
+                + hash(new HtmlRenderer().render(tree).getBytes(StandardCharsets.UTF_8)) + "\n"
                 + hash(new PdfRenderer().render(tree).bytes());
     }
 

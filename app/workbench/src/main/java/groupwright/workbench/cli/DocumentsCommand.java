@@ -3,12 +3,15 @@ package groupwright.workbench.cli;
 import groupwright.documents.numbers.Measures;
 import groupwright.documents.numbers.Reader;
 import groupwright.documents.pages.PaperSize;
+import groupwright.documents.project.Format;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -19,9 +22,10 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "documents",
         customSynopsis =
-                "groupwright documents PROJECT [--only NAME,…] [--date 2026-03-09] [--language en|de] [--measures metric|imperial] [--paper a4|letter] --out DIR [--json]",
+                "groupwright documents PROJECT [--only NAME,…] [--formats markdown,html,pdf] [--date 2026-03-09]"
+                        + " [--language en|de] [--measures metric|imperial] [--paper a4|letter] --out DIR [--json]",
         sortOptions = false,
-        description = "Write the documents of a project, each as Markdown and PDF.")
+        description = "Write the documents of a project, each as Markdown, HTML and PDF.")
 final class DocumentsCommand implements Callable<Exit> {
     private static final List<String> LANGUAGES = List.of("en", "de");
 
@@ -35,6 +39,13 @@ final class DocumentsCommand implements Callable<Exit> {
 
     @Option(names = "--only", split = ",", paramLabel = "NAME,…", description = "Only these documents.")
     private List<String> only = List.of();
+
+    @Option(
+            names = "--formats",
+            split = ",",
+            paramLabel = "FORMAT,…",
+            description = "Only these of markdown, html and pdf; all if left out.")
+    private List<String> formats = List.of();
 
     @Option(names = "--date", paramLabel = "DATE", description = "The date they carry; the project's own if left out.")
     private String date;
@@ -73,11 +84,27 @@ final class DocumentsCommand implements Callable<Exit> {
     @Override
     public Exit call() throws InterruptedException {
         DocumentsJob job = new DocumentsJob(
-                only, Optional.ofNullable(date).map(DocumentsCommand::day), reader(), paper(), surroundings.path(out));
+                only,
+                formats(),
+                Optional.ofNullable(date).map(DocumentsCommand::day),
+                reader(),
+                paper(),
+                surroundings.path(out));
         return OpenProject.doing(
                 surroundings,
                 surroundings.path(project),
                 opened -> job.write(surroundings, opened, options.isForMachine()));
+    }
+
+    private Set<Format> formats() {
+        Set<Format> asked = EnumSet.noneOf(Format.class);
+        for (String name : formats) {
+            asked.add(Format.named(name)
+                    .orElseThrow(() -> Refusal.of(
+                            "--formats: \"" + name + "\" is no format of the documents",
+                            "write one or more of " + String.join(",", Format.names()))));
+        }
+        return asked.isEmpty() ? EnumSet.allOf(Format.class) : asked;
     }
 
     private Locale locale() {

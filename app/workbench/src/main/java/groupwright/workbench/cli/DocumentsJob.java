@@ -6,28 +6,32 @@ import groupwright.definition.problem.Problem;
 import groupwright.documents.numbers.Reader;
 import groupwright.documents.pages.FontShelf;
 import groupwright.documents.pages.PaperSize;
+import groupwright.documents.project.Format;
 import groupwright.documents.project.ProjectDocuments;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Writing some documents of a project.
  *
  * @param only which; all the project has where none is named
+ * @param formats what each is written as
  * @param date the date they carry; the project's own where nothing is said
  * @param reader whose language and measures they are in
  * @param paper of the PDF
  * @param out the folder to write to
  */
-record DocumentsJob(List<String> only, Optional<LocalDate> date, Reader reader, PaperSize paper, Path out) {
+record DocumentsJob(
+        List<String> only, Set<Format> formats, Optional<LocalDate> date, Reader reader, PaperSize paper, Path out) {
     /** Writes them and says where they are. */
     Exit write(Surroundings surroundings, OpenProject project, boolean forMachine) {
         ProjectDocuments documents =
                 new ProjectDocuments(project.view(), project.files(), project.folder(), reader, new FontShelf(), paper);
-        ProjectDocuments.Outcome outcome = documents.write(chosen(documents.available()), date, out);
+        ProjectDocuments.Outcome outcome = documents.write(chosen(documents.available()), date, out, formats);
         if (!outcome.problems().isEmpty()) {
             List<Problem> problems = new ArrayList<>(project.problems());
             outcome.problems().forEach(sentence -> problems.add(problem(sentence)));

@@ -2,7 +2,9 @@ package groupwright.workbench.cli;
 
 import groupwright.documents.numbers.Reader;
 import groupwright.documents.pages.PaperSize;
+import groupwright.documents.project.Format;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -80,7 +82,12 @@ final class StartCommand implements Callable<Exit> {
     private Exit documents() throws InterruptedException {
         Path project = folder == null ? sample() : surroundings.path(folder);
         DocumentsJob job = new DocumentsJob(
-                List.of(), Optional.empty(), new Reader(Locale.ENGLISH), PaperSize.A4, surroundings.path("documents"));
+                List.of(),
+                EnumSet.allOf(Format.class),
+                Optional.empty(),
+                new Reader(Locale.ENGLISH),
+                PaperSize.A4,
+                surroundings.path("documents"));
         return OpenProject.doing(surroundings, project, opened -> {
             Exit exit = job.write(surroundings, opened, options.isForMachine());
             if (exit == Exit.FINE && !options.isForMachine()) {

@@ -56,8 +56,17 @@ class WritingCommandsTest {
         SmallProject project = SmallProject.below(folder);
         Run run = project.run("documents", "small", "--only", "claims", "--out", "out");
         assertEquals(0, run.exit(), run.err());
-        assertEquals("Wrote claims.md, claims.pdf of \"Small\" to out\n", run.out());
-        assertEquals(List.of("claims.md", "claims.pdf"), names(folder.resolve("out")));
+        assertEquals("Wrote claims.md, claims.html, claims.pdf of \"Small\" to out\n", run.out());
+        assertEquals(List.of("claims.html", "claims.md", "claims.pdf"), names(folder.resolve("out")));
+    }
+
+    @Test
+    void formatsAskedForAreWrittenInTheirOrderAndOnce() throws IOException {
+        SmallProject project = SmallProject.below(folder);
+        Run run = project.run(
+                "documents", "small", "--only", "claims", "--formats", "html,markdown,html", "--out", "out");
+        assertEquals("Wrote claims.md, claims.html of \"Small\" to out\n", run.out());
+        assertEquals(List.of("claims.html", "claims.md"), names(folder.resolve("out")));
     }
 
     @Test
