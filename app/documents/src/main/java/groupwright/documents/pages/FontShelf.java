@@ -2,6 +2,7 @@ package groupwright.documents.pages;
 
 import com.lowagie.text.pdf.BaseFont;
 import groupwright.documents.charts.TextWidths;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -13,55 +14,50 @@ import java.util.concurrent.ConcurrentHashMap;
  * out and paint with it, while one of them writes files.
  */
 public final class FontShelf {
-    /** Thousandths of the size; more would read as a space when text is copied. */
-    private static final double MOST_SHIFT = 80;
-
     private final Map<Face, BaseFont> drawn = new ConcurrentHashMap<>();
     private final Map<Face, BaseFont> tabular = new ConcurrentHashMap<>();
-    private final Map<Face, Map<Integer, Integer>> widths = new ConcurrentHashMap<>();
+    private final Map<Face, Map<Integer, Integer>> drawnWidths = new ConcurrentHashMap<>();
+    private final Map<Face, Map<Integer, Integer>> tabularWidths = new ConcurrentHashMap<>();
+    private final Map<Face, java.awt.Font> drawnOutlines = new ConcurrentHashMap<>();
+    private final Map<Face, java.awt.Font> tabularOutlines = new ConcurrentHashMap<>();
     private final GlyphShapes shapes = new GlyphShapes();
 
-    /**
-     * The font to write a style with. Tabular digits are a font of their own whose digits all advance like the zero:
-     * if gaps made up for narrow digits, programs that copy or search text would read {@code 1 .64}.
-     */
+    /** The font to write a style with. Tabular digits are a font of their own, see {@link TabularFont}. */
     BaseFont font(Style style) {
-        if (style.digits() == Style.Digits.PROPORTIONAL || style.face() == Face.MONO) {
-            return drawn(style.face());
-        }
-        return tabular.computeIfAbsent(style.face(), face -> {
-            BaseFont font = read(face);
-            for (char digit = '0'; digit <= '9'; digit++) {
-                font.setCharAdvance(digit, width(face, '0'));
-            }
-            return font;
-        });
+        return isTabular(style)
+                ? tabular.computeIfAbsent(style.face(), face -> font(face, TabularFont.of(bytes(face))))
+                : drawn(style.face());
+    }
+
+    /** Digits of the monospaced face are equally wide anyway. */
+    private static boolean isTabular(Style style) {
+        return style.digits() == Style.Digits.TABULAR && style.face() != Face.MONO;
     }
 
     boolean has(Face face, int sign) {
         return drawn(face).charExists(sign);
     }
 
-    /** Width of a sign as drawn, in thousandths of the size. */
-    int width(Face face, int sign) {
-        return widths.computeIfAbsent(face, key -> new ConcurrentHashMap<>())
-                .computeIfAbsent(sign, key -> drawn(face).getWidth(Character.toString(sign)));
-    }
-
     /** Room of a sign in thousandths of the size. */
-    double advance(int sign, Style style) {
-        return width(style.face(), hasRoomOfZero(sign, style) ? '0' : sign);
+    int advance(int sign, Style style) {
+        Map<Face, Map<Integer, Integer>> widths = isTabular(style) ? tabularWidths : drawnWidths;
+        return widths.computeIfAbsent(style.face(), key -> new ConcurrentHashMap<>())
+                .computeIfAbsent(sign, key -> font(style).getWidth(Character.toString(sign)));
     }
 
-    /** How far a digit stands inside its room, in thousandths of the size: near the middle of that of a zero. */
-    double shift(int sign, Style style) {
-        return hasRoomOfZero(sign, style)
-                ? Math.min(MOST_SHIFT, (width(style.face(), '0') - width(style.face(), sign)) / 2.0)
-                : 0;
+    /** The outlines a style is drawn with. */
+    java.awt.Font outlines(Style style) {
+        return isTabular(style)
+                ? tabularOutlines.computeIfAbsent(style.face(), face -> outlines(TabularFont.of(bytes(face))))
+                : drawnOutlines.computeIfAbsent(style.face(), face -> outlines(bytes(face)));
     }
 
-    private static boolean hasRoomOfZero(int sign, Style style) {
-        return style.digits() == Style.Digits.TABULAR && sign >= '0' && sign <= '9';
+    private static java.awt.Font outlines(byte[] font) {
+        try {
+            return java.awt.Font.createFont(java.awt.Font.TRUETYPE_FONT, new ByteArrayInputStream(font));
+        } catch (java.awt.FontFormatException | IOException broken) {
+            throw new IllegalStateException("a font of ours cannot be read", broken);
+        }
     }
 
     /** Measures text of charts in the faces of this shelf; for one thread. */
@@ -75,19 +71,32 @@ public final class FontShelf {
     }
 
     private BaseFont drawn(Face face) {
-        return drawn.computeIfAbsent(face, FontShelf::read);
+        return drawn.computeIfAbsent(face, any -> font(face, bytes(face)));
     }
 
-    private static BaseFont read(Face face) {
-        String name = face.resource().substring(face.resource().lastIndexOf('/') + 1);
+    private static String name(Face face) {
+        return face.resource().substring(face.resource().lastIndexOf('/') + 1);
+    }
+
+    private static BaseFont font(Face face, byte[] bytes) {
+        try {
+            BaseFont font = BaseFont.createFont(
+                    name(face), BaseFont.IDENTITY_H, BaseFont.EMBEDDED, BaseFont.NOT_CACHED, bytes, null);
+            font.setIncludeCidSet(false); // it would have to name each glyph, and PDF/A-2 does not ask for it
+            return font;
+        } catch (IOException broken) {
+            throw new UncheckedIOException("the font " + name(face) + " cannot be read", broken);
+        }
+    }
+
+    private static byte[] bytes(Face face) {
         try (InputStream stream = FontShelf.class.getResourceAsStream(face.resource())) {
             if (stream == null) {
                 throw new IllegalStateException("the font " + face.resource() + " is not on the class path");
             }
-            return BaseFont.createFont(
-                    name, BaseFont.IDENTITY_H, BaseFont.EMBEDDED, BaseFont.NOT_CACHED, stream.readAllBytes(), null);
+            return stream.readAllBytes();
         } catch (IOException broken) {
-            throw new UncheckedIOException("the font " + name + " cannot be read", broken);
+            throw new UncheckedIOException("the font " + name(face) + " cannot be read", broken);
         }
     }
 }

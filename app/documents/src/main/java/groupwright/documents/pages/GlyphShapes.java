@@ -1,7 +1,5 @@
 package groupwright.documents.pages;
 
-import groupwright.documents.charts.InterFont;
-import java.awt.Font;
 import java.awt.Shape;
 import java.awt.font.FontRenderContext;
 import java.awt.geom.AffineTransform;
@@ -14,10 +12,9 @@ final class GlyphShapes {
     private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
     private static final int THOUSANDTHS = 1000;
 
-    private final Map<Face, Font> fonts = new ConcurrentHashMap<>();
     private final Map<Glyph, Shape> shapes = new ConcurrentHashMap<>();
 
-    private record Glyph(Face face, int sign) {}
+    private record Glyph(Face face, Style.Digits digits, int sign) {}
 
     /** A run with its baseline starting at a point. */
     Shape outline(Run run, FontShelf shelf, double x, double baseline) {
@@ -26,24 +23,19 @@ final class GlyphShapes {
         Path2D outline = new Path2D.Double(Path2D.WIND_NON_ZERO);
         double at = 0;
         for (int sign : run.text().codePoints().toArray()) {
-            AffineTransform place = new AffineTransform(
-                    scale, 0, 0, scale, x + (at + shelf.shift(sign, style)) * scale, baseline - style.rise());
-            outline.append(shape(style.face(), sign).getPathIterator(place), false);
+            AffineTransform place = new AffineTransform(scale, 0, 0, scale, x + at * scale, baseline - style.rise());
+            outline.append(shape(shelf, style, sign).getPathIterator(place), false);
             at += shelf.advance(sign, style);
         }
         return outline;
     }
 
-    private Shape shape(Face face, int sign) {
+    private Shape shape(FontShelf shelf, Style style, int sign) {
         return shapes.computeIfAbsent(
-                new Glyph(face, sign),
-                glyph -> font(face)
+                new Glyph(style.face(), style.digits(), sign),
+                glyph -> shelf.outlines(style)
+                        .deriveFont((float) THOUSANDTHS)
                         .createGlyphVector(CONTEXT, Character.toString(sign))
                         .getOutline());
-    }
-
-    private Font font(Face face) {
-        return fonts.computeIfAbsent(
-                face, any -> InterFont.read(face.resource()).deriveFont((float) THOUSANDTHS));
     }
 }

@@ -3,6 +3,7 @@ package groupwright.documents.pages;
 import com.lowagie.text.Document;
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfBoolean;
+import com.lowagie.text.pdf.PdfDictionary;
 import com.lowagie.text.pdf.PdfEncryption;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfPageLabels;
@@ -10,7 +11,10 @@ import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfWriter;
 import groupwright.documents.labels.Labels;
 import groupwright.documents.tree.Issue;
+import java.awt.color.ICC_Profile;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.format.DateTimeFormatter;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -34,15 +38,19 @@ final class PdfFile {
         PdfWriter writer = PdfWriter.getInstance(document, bytes);
         writer.setViewerPreferences(PdfWriter.PageModeUseOutlines);
         writer.addViewerPreference(PdfName.DISPLAYDOCTITLE, PdfBoolean.PDFTRUE);
-        document.addTitle(issue.title() + (issue.project().isEmpty() ? "" : ", " + issue.project()));
-        document.addAuthor(issue.company());
-        document.addSubject(Stream.of(issue.project(), issue.leadConcept(), issue.state(), issue.shownDate())
-                .filter(part -> !part.isBlank())
-                .collect(Collectors.joining(", ")));
-        document.addKeywords(labels.text("title.contentHash") + " " + issue.contentHash());
-        document.addCreator("Groupwright");
+        FileFacts facts = facts(issue, labels);
+        document.addTitle(facts.title());
+        document.addAuthor(facts.author());
+        document.addSubject(facts.subject());
+        document.addKeywords(facts.keywords());
+        document.addCreator(facts.creator());
+        writer.setPdfVersion(PdfWriter.PDF_VERSION_1_7);
+        writer.setRgbTransparencyBlending(
+                true); // PDF/A-2 wants a blending space where a library speaks of transparency
+        writer.setXmpMetadata(facts.xmp());
         document.open();
         describe(writer, issue);
+        meanColours(writer);
         writer.setPageLabels(arabic());
         Canvas canvas = new PdfCanvas(writer, shelf, geometry.height());
         for (int i = 0; i < pages; i++) {
@@ -61,6 +69,33 @@ final class PdfFile {
         PdfPageLabels numbers = new PdfPageLabels();
         numbers.addPageLabel(1, PdfPageLabels.DECIMAL_ARABIC_NUMERALS);
         return numbers;
+    }
+
+    private static FileFacts facts(Issue issue, Labels labels) {
+        return new FileFacts(
+                issue.title() + (issue.project().isEmpty() ? "" : ", " + issue.project()),
+                issue.company(),
+                Stream.of(issue.project(), issue.leadConcept(), issue.state(), issue.shownDate())
+                        .filter(part -> !part.isBlank())
+                        .collect(Collectors.joining(", ")),
+                labels.text("title.contentHash") + " " + issue.contentHash(),
+                "Groupwright",
+                Document.getVersion(),
+                issue.locale().toLanguageTag(),
+                issue.date() + "T00:00:00Z");
+    }
+
+    /** Says which red, green and blue are meant, as PDF/A-2 wants. */
+    private static void meanColours(PdfWriter writer) {
+        try {
+            writer.setOutputIntents(
+                    "", "sRGB IEC61966-2.1", "", "sRGB IEC61966-2.1", ICC_Profile.getInstance(StandardRgb.profile()));
+        } catch (IOException impossible) {
+            throw new UncheckedIOException("writing to memory does not fail", impossible);
+        }
+        PdfDictionary intent =
+                writer.getExtraCatalog().getAsArray(PdfName.OUTPUTINTENTS).getAsDict(0);
+        intent.put(PdfName.S, new PdfName("GTS_PDFA1"));
     }
 
     private static void describe(PdfWriter writer, Issue issue) {
