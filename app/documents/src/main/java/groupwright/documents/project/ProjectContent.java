@@ -4,6 +4,7 @@ import groupwright.definition.assessment.Assessment;
 import groupwright.definition.figure.Answer;
 import groupwright.definition.figure.Ask;
 import groupwright.definition.figure.Figure;
+import groupwright.definition.figure.FigureText;
 import groupwright.definition.figure.Missing;
 import groupwright.definition.figure.Quantity;
 import groupwright.definition.figure.Verdict;
@@ -14,6 +15,7 @@ import groupwright.definition.record.Invalid;
 import groupwright.documents.content.BlockAnswer;
 import groupwright.documents.content.Content;
 import groupwright.documents.content.Inline;
+import groupwright.documents.content.Phrase;
 import groupwright.documents.content.TextAnswer;
 import groupwright.documents.content.Unanswered;
 import groupwright.documents.labels.Labels;
@@ -111,7 +113,12 @@ public final class ProjectContent implements Content {
     }
 
     private TextAnswer figure(FigurePlaceholder placeholder) {
-        Ask ask = sheet.ask(variables.resolve(placeholder.question()));
+        String question = variables.resolve(placeholder.question());
+        boolean aboutLead = FigureText.parse(question).lead() == FigureText.Lead.NAMED;
+        if (aboutLead && sheet.assessment().lead().isEmpty()) {
+            return TextAnswer.of(new Inline.Plain(sheet.labels().text("value.noLead")));
+        }
+        Ask ask = sheet.ask(question);
         Answer answer = view.ask(ask);
         if (placeholder.shown().isUsual() || answer instanceof Missing) {
             return TextAnswer.of(
@@ -152,6 +159,8 @@ public final class ProjectContent implements Content {
             };
         } catch (Invalid invalid) {
             return new Unanswered(invalid.getMessage());
+        } catch (Sheet.NoLead none) {
+            return new BlockAnswer.Paragraph(Phrase.of(sheet.labels().text("nothing.noLead")));
         }
     }
 

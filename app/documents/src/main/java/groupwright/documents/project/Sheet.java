@@ -49,12 +49,18 @@ record Sheet(
         return new ConceptCharts(view, reader);
     }
 
-    /** The lead concept. */
+    /**
+     * The lead concept.
+     *
+     * @throws NoLead if the project names none
+     */
     RecordId lead() {
-        return assessment
-                .lead()
-                .orElseThrow(
-                        () -> new Invalid("", "the project names no lead concept", "set leadConcept in project.json"));
+        return assessment.lead().orElseThrow(NoLead::new);
+    }
+
+    /** The project names no lead concept yet: no mistake of the template, and said in the document. */
+    static final class NoLead extends RuntimeException {
+        private static final long serialVersionUID = 1;
     }
 
     /** A question in the figure grammar about records there are. */

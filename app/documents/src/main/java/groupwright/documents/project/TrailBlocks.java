@@ -16,9 +16,11 @@ import groupwright.documents.content.Inline;
 import groupwright.documents.content.Phrase;
 import groupwright.documents.trace.TraceEntry;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -204,13 +206,25 @@ final class TrailBlocks {
     /**
      * The trail of one requirement as a picture.
      *
-     * @param arguments a requirement
+     * @param arguments a requirement; without one the agreed requirement that counts most, of equals the first
      */
     static BlockAnswer picture(Sheet sheet, String arguments) {
-        Requirement requirement = BlockArguments.of("trail", arguments, List.of())
-                .one(sheet, Requirement.class, "requirement")
-                .orElseThrow(() -> new groupwright.definition.record.Invalid(
-                        "", "trail names no requirement", "write for example trail R-001"));
+        Optional<Requirement> named =
+                BlockArguments.of("trail", arguments, List.of()).one(sheet, Requirement.class, "requirement");
+        return named.or(() -> weightiest(sheet))
+                .map(requirement -> picture(sheet, requirement))
+                .orElseGet(
+                        () -> new BlockAnswer.Paragraph(Phrase.of(sheet.labels().text("nothing.toShow"))));
+    }
+
+    private static Optional<Requirement> weightiest(Sheet sheet) {
+        return RequirementBlocks.agreed(sheet).stream()
+                .filter(requirement -> !requirement.criteria().isEmpty())
+                .sorted(Comparator.comparingInt((Requirement requirement) -> -requirement.weight()))
+                .findFirst();
+    }
+
+    private static BlockAnswer picture(Sheet sheet, Requirement requirement) {
         Trail trail = Trail.of(sheet, requirement);
         List<TraceEntry> entries = trail.steps().stream()
                 .flatMap(step -> step.ask().stream())

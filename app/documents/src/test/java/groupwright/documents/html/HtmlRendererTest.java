@@ -159,8 +159,8 @@ class HtmlRendererTest {
         ReadHtml read = ReadHtml.of(document("# {{ x }}\n\n{{ x }} {{ n }}\n\n```t\n{{ x }}\n```\n", content, text));
         read.assertSound(text);
         assertEquals(text, read.main().selectFirst("h1").wholeText());
-        assertEquals(text, read.main().selectFirst("h2").wholeText());
-        assertEquals(text, read.page().selectFirst("nav li a").wholeText());
+        assertEquals("1 " + text, read.main().selectFirst("h2").wholeText());
+        assertEquals("1 " + text, read.page().selectFirst("nav li a").wholeText());
         assertEquals(text, read.main().selectFirst("td, tbody th").wholeText());
         assertEquals(text, read.page().selectFirst("#n1 .band").wholeText());
         assertEquals(text + " – " + text, read.page().selectFirst("head title").wholeText());
@@ -252,10 +252,10 @@ class HtmlRendererTest {
     @Test
     void onlyLongTablesCanBeFilteredAndNamesFollowTheCaptions() {
         Element page = ReadHtml.of(document()).main();
-        assertEquals(List.of("table-1"), page.select("[data-many]").eachAttr("id"));
+        assertEquals(List.of("table-4-1"), page.select("[data-many]").eachAttr("id"));
         assertEquals(
-                "Table 2 Requirements on gearing, with margin and band",
-                page.selectFirst("#table-2 > figcaption").text());
+                "Table 4-2 Requirements on gearing, with margin and band",
+                page.selectFirst("#table-4-2 > figcaption").text());
     }
 
     @Test
@@ -267,7 +267,8 @@ class HtmlRendererTest {
                 .map(heading -> heading.tagName() + " " + heading.id())
                 .toList();
         assertEquals(
-                List.of("h2 a", "h2 b", "h3 c", "h4 d", "h3 e", "h2 b-1", "h2 where-the-numbers-come-from"), levels);
+                List.of("h2 a", "h2 1-b", "h3 c", "h4 d", "h3 e", "h2 2-b", "h2 annex-a-where-the-numbers-come-from"),
+                levels);
     }
 
     @Test

@@ -267,7 +267,7 @@ class GermanDocumentsTest {
                 List.of("templates/claims.md: 2 blocks have no German words in templates/words.de.md,"
                         + " first at line 3."),
                 outcome.warnings());
-        assertTrue(Files.readString(folder.resolve("claims.md")).contains("# Unsere Worte"));
+        assertTrue(Files.readString(folder.resolve("claims.md")).contains("# 1 Unsere Worte"));
 
         Files.writeString(words, "> What may be said {{ gear-range lead }}\n\nUnsere Worte\n");
         assertEquals(

@@ -63,8 +63,7 @@ class TemplateShelfTest {
         TemplateShelf.Found found = shelf().find("big");
         assertTrue(found.template().isEmpty());
         assertEquals(
-                "templates/big.md: has 2097152 bytes, at most 1048576 are read; shorten the template.",
-                found.problem());
+                "templates/big.md: has 2097152 bytes, at most 1048576 are read; shorten the file.", found.problem());
         assertTrue(Bench.sample().sentences("x".repeat(2 << 20)).get(0).contains("2097152 bytes"));
     }
 

@@ -110,9 +110,9 @@ class WordingTest {
                 """;
         assertEquals(
                 """
-                # Eins
+                # 1 Eins
 
-                # **Zwei**
+                # 2 **Zwei**
 
                 Drei
 
