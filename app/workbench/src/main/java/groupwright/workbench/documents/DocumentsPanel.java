@@ -221,12 +221,11 @@ final class DocumentsPanel extends JPanel {
     }
 
     private void toPage(int line) {
-        if (refused) {
-            return;
-        }
         turn(DocumentHead.Side.PAGE);
-        right.validate();
-        pages.goToLine(line);
+        if (!refused) {
+            right.validate(); // pages have no place before
+            pages.goToLine(line);
+        }
     }
 
     private void arrange() {
