@@ -34,7 +34,7 @@ final class DocumentsReading {
      */
     record Wish(Whereabouts where, DocumentChoices choices, Locale window, LocalDate today) {
         Reader reader() {
-            return new Reader(choices.locale(window));
+            return new Reader(choices.locale(window), choices.measures());
         }
 
         ProjectTemplates templates() {
@@ -82,6 +82,12 @@ final class DocumentsReading {
     }
 
     private ProjectDocuments documents(View view, Wish wish) {
-        return new ProjectDocuments(view, wish.where().files(), wish.where().folder(), wish.reader(), fonts);
+        return new ProjectDocuments(
+                view,
+                wish.where().files(),
+                wish.where().folder(),
+                wish.reader(),
+                fonts,
+                wish.choices().paper());
     }
 }

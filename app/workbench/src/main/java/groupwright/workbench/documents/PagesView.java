@@ -42,6 +42,7 @@ import javax.swing.Scrollable;
  */
 final class PagesView extends JComponent implements Scrollable, Accessible {
     private static final double WIDEST = 1.6; // pixels for a point at 100 %
+    private static final double RING = 2;
     private static final int INCH = 72;
     private static final int PIXELS = 96;
 
@@ -334,7 +335,7 @@ final class PagesView extends JComponent implements Scrollable, Accessible {
             here.ifPresent(at -> {
                 Rectangle ring = area(at.page(), at.area());
                 ring.grow(Metric.HALF_STEP.px(), Metric.HALF_STEP.px());
-                frame(graphics, ring, 2, Token.ACCENT);
+                ring(graphics, ring);
             });
         }
         int page = Math.max(0, first);
@@ -344,6 +345,14 @@ final class PagesView extends JComponent implements Scrollable, Accessible {
     /** Paper is paper in both themes; documents are painted in the light set. */
     private static Color paper() {
         return groupwright.documents.charts.Palette.PAPER.surface();
+    }
+
+    /** The focus on paper is as light as the paper, whatever the theme. */
+    private static void ring(Graphics graphics, Rectangle at) {
+        graphics.setColor(groupwright.documents.charts.Palette.PAPER.accent());
+        for (int i = 0; i < Look.pixels(RING); i++) {
+            graphics.drawRect(at.x + i, at.y + i, at.width - 2 * i - 1, at.height - 2 * i - 1);
+        }
     }
 
     private static void frame(Graphics graphics, Rectangle at, int thickness, Token colour) {

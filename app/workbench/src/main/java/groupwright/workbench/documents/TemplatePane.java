@@ -146,7 +146,7 @@ final class TemplatePane extends JPanel {
             case OWN -> sentence("template.own", file);
             case UNSAVED -> {
                 sentence("template.unsaved", file);
-                buttons(ActionButton.main(words.text("save"), doing(Acts::save)), "documents.save");
+                buttons(ActionButton.plain(words.text("save"), doing(Acts::save)), "documents.save");
             }
             case CHANGED_ON_DISK -> {
                 sentence("template.conflict", file);

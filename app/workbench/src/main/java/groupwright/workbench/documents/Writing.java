@@ -4,6 +4,7 @@ import groupwright.definition.figure.Catalogue;
 import groupwright.definition.ledger.Ledger;
 import groupwright.definition.ledger.LedgerThread;
 import groupwright.definition.record.Definition;
+import groupwright.documents.pages.FontShelf;
 import groupwright.documents.project.Numbers;
 import groupwright.documents.project.ProjectDocuments;
 import groupwright.workbench.bench.Bench;
@@ -50,7 +51,13 @@ record Writing(Words words, Definition definition, DocumentsReading.Wish wish, P
         Whereabouts where = wish.where();
         try (LedgerThread thread = new LedgerThread()) {
             Ledger ledger = new Ledger(Catalogue.ofServices(), definition, Ledger.DEEPEST);
-            ProjectDocuments documents = new ProjectDocuments(ledger, where.files(), where.folder(), wish.reader());
+            ProjectDocuments documents = new ProjectDocuments(
+                    ledger,
+                    where.files(),
+                    where.folder(),
+                    wish.reader(),
+                    new FontShelf(),
+                    wish.choices().paper());
             Optional<LocalDate> date = definition.project().date().or(() -> Optional.of(wish.today()));
             List<String> names = documents.available();
             for (int i = 0; i < names.size() && !progress.isStopped(); i++) {

@@ -1,5 +1,7 @@
 package groupwright.workbench.documents;
 
+import groupwright.documents.numbers.Measures;
+import groupwright.documents.pages.PaperSize;
 import groupwright.documents.project.Format;
 import groupwright.workbench.components.ActionButton;
 import groupwright.workbench.components.ActionLink;
@@ -53,6 +55,8 @@ final class WritingPanel extends JPanel {
         write.setName("documents.write");
         after.setOpaque(false);
         add(choice("language", LANGUAGES, choices.language(), DocumentChoices::in));
+        add(choice("measures", List.of(Measures.values()), choices.measures(), DocumentChoices::with));
+        add(choice("paper", List.of(PaperSize.values()), choices.paper(), DocumentChoices::on));
         add(heading);
         add(formats());
         JPanel button = new JPanel(new FlowLayout(FlowLayout.LEADING, 0, 0));

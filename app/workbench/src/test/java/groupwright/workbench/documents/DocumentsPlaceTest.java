@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import groupwright.definition.project.ProjectFiles;
 import groupwright.definition.record.Address;
 import groupwright.definition.record.Definition;
+import groupwright.documents.numbers.Measures;
+import groupwright.documents.pages.PaperSize;
 import groupwright.documents.project.Format;
 import groupwright.workbench.Components;
 import groupwright.workbench.LedgerBench;
@@ -28,6 +30,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.KeyStroke;
@@ -173,9 +176,9 @@ class DocumentsPlaceTest {
     }
 
     @Test
-    void anotherLanguageChangesNoNumber() {
+    void anotherLanguageAndOtherMeasuresChangeNoNumber() {
         write();
-        keeping.choose(keeping.choices().in("de"));
+        keeping.choose(keeping.choices().in("de").with(Measures.IMPERIAL));
         start(Sample.definition());
         states().forEach(state -> assertFalse(state.contains("changed"), state));
         start(otherCogs());
@@ -310,6 +313,25 @@ class DocumentsPlaceTest {
         assertFalse(text().isEditable());
         assertTrue(Components.names((java.awt.Container) named("documents.strip", JComponent.class)).stream()
                 .anyMatch(name -> name.contains("brief.md.bak")));
+    }
+
+    @Test
+    void thePageFollowsTheChosenPaperAndMeasures() {
+        place.choose("specification");
+        PagesView pages = named("pages", PagesView.class);
+        double a4 = pages.document().orElseThrow().pageHeight();
+        List<String> metric = shown(pages);
+        named("documents.paper", JComboBox.class).setSelectedIndex(1);
+        named("documents.measures", JComboBox.class).setSelectedIndex(1);
+        assertTrue(pages.document().orElseThrow().pageHeight() < a4);
+        assertFalse(shown(pages).equals(metric));
+        assertEquals(PaperSize.LETTER, keeping.choices().paper());
+    }
+
+    private static List<String> shown(PagesView pages) {
+        return pages.document().orElseThrow().trace().entries().stream()
+                .map(entry -> entry.entry().shown().text())
+                .toList();
     }
 
     @Test

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import groupwright.definition.project.ProjectFiles;
+import groupwright.documents.numbers.Measures;
+import groupwright.documents.pages.PaperSize;
 import groupwright.documents.project.Format;
 import groupwright.workbench.Sample;
 import java.io.IOException;
@@ -46,7 +48,11 @@ class DataFolderTest {
     @Test
     void preferencesAreReadAsTheyWereWritten() throws IOException {
         DataFolder data = new DataFolder(folder);
-        DocumentChoices documents = DocumentChoices.USUAL.in("de").as(EnumSet.of(Format.MARKDOWN));
+        DocumentChoices documents = DocumentChoices.USUAL
+                .in("de")
+                .on(PaperSize.LETTER)
+                .with(Measures.IMPERIAL)
+                .as(EnumSet.of(Format.MARKDOWN));
         Preferences chosen =
                 new Preferences(Preferences.Dark.YES, 150, "de", Optional.of(folder.resolve("ä b")), documents);
         chosen.write(data);
