@@ -32,6 +32,8 @@ final class BlockLayout extends AbstractVisitor {
     private static final double INDENT = 13;
     private static final double FRAME = 7;
     private static final double NARROWEST = 60;
+    /** How far above a heading viewers that go to it begin. */
+    private static final double OUTLINED_ABOVE = 8;
     /** Charts are laid out for screens of 96 pixels an inch. */
     private static final double POINTS_PER_PIXEL = 0.75;
     /** Share of a page; leaves room for the caption. */
@@ -81,10 +83,15 @@ final class BlockLayout extends AbstractVisitor {
             pieces.add(1, pieces.get(1)); // a wider space behind the number
         }
         List<Slab> lines = Paragraphs.slabs(breaker.lines(pieces, width), x, look.leading(), look.before());
-        Canvas.Outlined outlined = outlined(heading);
+        double height = lines.get(0).height()
+                + lines.stream()
+                        .skip(1)
+                        .mapToDouble(slab -> slab.before() + slab.height())
+                        .sum();
+        Canvas.Outlined outlined = outlined(heading, new Area(x, OUTLINED_ABOVE, width, height));
         for (int i = 0; i < lines.size(); i++) {
             Slab line = lines.get(i).keepingNext();
-            slabs.add(i > 0 ? line : line.over((canvas, top) -> canvas.outline(outlined, top - 8)));
+            slabs.add(i > 0 ? line : line.over((canvas, top) -> canvas.outline(outlined, top - OUTLINED_ABOVE)));
         }
     }
 
@@ -233,11 +240,11 @@ final class BlockLayout extends AbstractVisitor {
         return piece instanceof Piece.Word word && word.run().text().matches("\\d+(\\.\\d+)*\\.?");
     }
 
-    private static Canvas.Outlined outlined(Heading heading) {
+    private static Canvas.Outlined outlined(Heading heading, Area room) {
         Optional<Integer> line = heading.getSourceSpans().stream()
                 .map(span -> span.getLineIndex() + 1)
                 .findFirst();
-        return new Canvas.Outlined(heading.getLevel(), plainText(heading), line);
+        return new Canvas.Outlined(heading.getLevel(), plainText(heading), line, room);
     }
 
     private static String plainText(Heading heading) {

@@ -11,8 +11,9 @@ interface Canvas {
      * A heading as the outline names it.
      *
      * @param line of the template it comes from, from 1; empty for what every document carries
+     * @param room what its lines cover, as if they stood at the upper edge of the page
      */
-    record Outlined(int level, String title, Optional<Integer> line) {}
+    record Outlined(int level, String title, Optional<Integer> line, Area room) {}
 
     /** Says where a live number stands, before anything of it is drawn. */
     void number(Piece.Number number, double x, double baseline);

@@ -10,10 +10,15 @@ import java.util.stream.Collectors;
 /**
  * What lies where in a document.
  *
+ * @param headings for each page
  * @param numbers for each page
  * @param links for each page
  */
-record PagePlaces(List<OutlineEntry> outline, List<List<PaintedNumber>> numbers, List<List<PageLink>> links) {
+record PagePlaces(
+        List<OutlineEntry> outline,
+        List<List<PaintedHeading>> headings,
+        List<List<PaintedNumber>> numbers,
+        List<List<PageLink>> links) {
     /** The raised part of a digit, as a share of its size; those of Inter are 0.73 high. */
     private static final double DIGIT_HEIGHT = 0.8;
 
@@ -37,6 +42,10 @@ record PagePlaces(List<OutlineEntry> outline, List<List<PaintedNumber>> numbers,
         return new PagePlaces(
                 List.copyOf(outline),
                 pages.stream()
+                        .map(page ->
+                                page.titles().stream().map(PagePlaces::heading).toList())
+                        .toList(),
+                pages.stream()
                         .map(page -> page.numbers().stream()
                                 .map(number -> number(number, trace))
                                 .toList())
@@ -46,6 +55,13 @@ record PagePlaces(List<OutlineEntry> outline, List<List<PaintedNumber>> numbers,
                                 .map(jump -> link(jump, anchors))
                                 .toList())
                         .toList());
+    }
+
+    private static PaintedHeading heading(Recorder.Title title) {
+        Canvas.Outlined heading = title.heading();
+        Area room = heading.room();
+        Area area = new Area(room.x(), title.top() + room.y(), room.width(), room.height());
+        return new PaintedHeading(heading.level(), heading.title(), heading.line(), area);
     }
 
     private static PaintedNumber number(Recorder.Sighting sighting, Trace trace) {

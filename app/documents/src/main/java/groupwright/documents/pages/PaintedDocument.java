@@ -96,6 +96,11 @@ public final class PaintedDocument {
         return places.numbers().get(page);
     }
 
+    /** The headings of a page, from top to bottom. */
+    public List<PaintedHeading> headingsOn(int page) {
+        return places.headings().get(page);
+    }
+
     /** The links of a page: from numbers and margin notes to the last chapter, and from there back. */
     public List<PageLink> linksOn(int page) {
         return places.links().get(page);

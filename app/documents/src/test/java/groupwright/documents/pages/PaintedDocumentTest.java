@@ -274,6 +274,29 @@ class PaintedDocumentTest {
     }
 
     @Test
+    void aHeadingCoversItsLinesAndNothingElse() {
+        String broken = "A heading so long that it does not fit on one line of the text column".repeat(2);
+        PaintedDocument painted = painted("# " + broken + "\n\n{{ gears }} gears\n", range("450"));
+        PaintedHeading heading = painted.headingsOn(0).get(0);
+        PaintedNumber below = painted.numbersOn(0).get(0);
+        assertEquals(Optional.of(1), heading.line());
+        assertEquals(PageGeometry.LEFT, heading.area().x(), 1e-9);
+        assertEquals(PageGeometry.TEXT_WIDTH, heading.area().width(), 1e-9);
+        double bottom = heading.area().y() + heading.area().height();
+        assertTrue(bottom < below.area().y(), () -> bottom + " against " + below.area());
+        assertTrue(inkOf(painted, heading.area(), 0) > 1, "its first line is in it");
+        assertTrue(inkOf(painted, heading.area(), 0.5) > 1, "and so is its second");
+    }
+
+    /** Ink in the upper or lower half of an area of the first page, in squares of the picture. */
+    private static double inkOf(PaintedDocument painted, Area area, double from) {
+        return new Ink(Pictures.of(painted, 0, 1, Set.of())
+                        .getSubimage((int) area.x(), (int) (area.y() + from * area.height()), (int) area.width(), (int)
+                                (area.height() / 2)))
+                .total();
+    }
+
+    @Test
     void warningsAreThoseOfThePdfForTextAndCharts() {
         GearLadder ladder = new GearLadder(
                 "G-003",

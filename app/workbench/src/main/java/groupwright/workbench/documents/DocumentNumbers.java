@@ -3,7 +3,11 @@ package groupwright.workbench.documents;
 import groupwright.definition.figure.Ask;
 import groupwright.definition.figure.Level;
 import groupwright.definition.ledger.View;
+import groupwright.documents.labels.Labels;
+import groupwright.documents.numbers.Reader;
 import groupwright.documents.project.Numbers;
+import groupwright.documents.project.ProjectDocuments;
+import groupwright.documents.project.ProjectTemplates;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,10 +30,13 @@ public record DocumentNumbers(List<Document> documents) {
 
     /** Reads them; on the ledger's thread. Costs as much as making all documents without their pages. */
     public static DocumentNumbers read(View view, Whereabouts where, Locale locale) {
+        ProjectDocuments documents = new ProjectDocuments(view, where.files(), where.folder(), new Reader(locale));
+        Labels labels = Labels.of(locale);
         List<Document> found = new ArrayList<>();
-        for (DocumentsSheet.Row row :
-                new DocumentsReading(view, where, locale).all().rows()) {
-            row.numbers().ifPresent(read -> found.add(new Document(row.name(), row.title(), read)));
+        for (String name : documents.available()) {
+            if (documents.numbers(name) instanceof Numbers.Read read) {
+                found.add(new Document(name, ProjectTemplates.title(name, labels), read));
+            }
         }
         return new DocumentNumbers(found);
     }

@@ -20,10 +20,15 @@ record DocumentRow(VerdictMark marks) implements Painter<DocumentRow.Value> {
     /**
      * A document.
      *
+     * @param pages how many; empty where there are none
      * @param mark before its state
      * @param selected whether its pages are shown
      */
-    record Value(String title, String state, Optional<Mark> mark, boolean selected) {}
+    record Value(String title, String pages, String state, Optional<Mark> mark, boolean selected) {
+        Value selected(boolean now) {
+            return new Value(title, pages, state, mark, now);
+        }
+    }
 
     @Override
     public Extent extent(Value value) {
@@ -32,7 +37,8 @@ record DocumentRow(VerdictMark marks) implements Painter<DocumentRow.Value> {
 
     @Override
     public String name(Value value) {
-        return value.title() + ", " + value.state();
+        String pages = value.pages().isEmpty() ? "" : ", " + value.pages();
+        return value.title() + pages + ", " + value.state();
     }
 
     @Override
@@ -44,7 +50,12 @@ record DocumentRow(VerdictMark marks) implements Painter<DocumentRow.Value> {
         } else {
             drawing.level(left, drawing.width() - left, drawing.height() - 1, 1, Token.HAIRLINE);
         }
-        drawing.text(value.title(), left, Type.BODY.baseline(TITLE), Type.BODY, Weight.STRONG, Token.INK);
+        double right = drawing.width() - left;
+        double baseline = Type.BODY.baseline(TITLE);
+        drawing.textUpTo(value.pages(), right, baseline, Type.SECONDARY, Weight.REGULAR, Token.MUTED);
+        double room = right - left - Type.SECONDARY.width(value.pages(), Weight.REGULAR) - Metric.STEP.units();
+        String title = Type.BODY.cut(value.title(), Weight.STRONG, room);
+        drawing.text(title, left, baseline, Type.BODY, Weight.STRONG, Token.INK);
         double x = left;
         if (value.mark().isPresent()) {
             try (Drawing mark = drawing.part(left, STATE - VerdictMark.SIZE / 2, VerdictMark.SIZE, VerdictMark.SIZE)) {

@@ -1,10 +1,9 @@
 package groupwright.workbench.documents;
 
+import groupwright.documents.pages.OutlineEntry;
 import groupwright.documents.pages.PaintedDocument;
-import groupwright.documents.project.Format;
+import groupwright.documents.project.Obstacle;
 import groupwright.documents.trace.Use;
-import groupwright.workbench.components.ActionButton;
-import groupwright.workbench.components.ActionLink;
 import groupwright.workbench.components.Prose;
 import groupwright.workbench.components.VerdictMark;
 import groupwright.workbench.look.Drawing;
@@ -14,17 +13,17 @@ import groupwright.workbench.look.Token;
 import groupwright.workbench.look.Type;
 import groupwright.workbench.look.Weight;
 import groupwright.workbench.look.Words;
-import groupwright.workbench.workings.EndsLayout;
+import groupwright.workbench.start.DocumentChoices;
 import groupwright.workbench.workings.StackLayout;
 import java.awt.BorderLayout;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.FlowLayout;
 import java.awt.Graphics;
 import java.awt.Rectangle;
-import java.util.EnumSet;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
@@ -36,7 +35,7 @@ import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
 
-/** The list of documents on the left, the pages of one on the right. */
+/** The list of documents on the left, the pages or the template of one on the right. */
 final class DocumentsPanel extends JPanel {
     private static final int LIST_WIDTH = 264;
 
@@ -46,7 +45,15 @@ final class DocumentsPanel extends JPanel {
 
         void choose(Use number);
 
-        void write(Set<Format> formats);
+        void choose(DocumentChoices choices);
+
+        /** Starts a template of this name. */
+        void add(String template);
+
+        void write();
+
+        /** Shows a folder outside the program. */
+        void open(Path folder);
     }
 
     /** A document in the list. */
@@ -58,34 +65,44 @@ final class DocumentsPanel extends JPanel {
     private final JList<Row> list = new JList<>(model);
     private final PagesView pages;
     private final JScrollPane scroll;
-    private final JPanel head = new JPanel(new EndsLayout(Metric.GAP.px(), Metric.TOP_BAR.px() - Metric.STEP.px()));
+    private final TemplatePane template;
+    private final DocumentHead head;
+    private final JPanel refusal = new JPanel(new BorderLayout());
     private final JPanel right = new JPanel(new BorderLayout());
-    private final Prose said;
+    private final AddTemplate add;
+    private final WritingPanel writing;
+    private DocumentHead.Side side = DocumentHead.Side.PAGE;
+    private boolean refused;
     private String title = "";
     private int changes;
     private int page;
     private boolean quiet;
-    private boolean waiting;
 
-    DocumentsPanel(Words words, Acts acts) {
+    DocumentsPanel(Words words, DocumentChoices choices, Acts acts) {
         super(new BorderLayout());
         this.words = words;
         this.acts = acts;
-        this.pages = new PagesView(acts::choose, this::turned);
+        this.pages = new PagesView(acts::choose, line -> toTemplate(new Obstacle.Place(line, 1)), this::turned);
         this.scroll = new JScrollPane(
                 pages,
                 ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS,
                 ScrollPaneConstants.HORIZONTAL_SCROLLBAR_AS_NEEDED);
-        this.said = new Prose(words.text("out"), Type.SECONDARY, Token.MUTED);
+        this.template = new TemplatePane(words, this::toPage);
+        this.head = new DocumentHead(words, this::turn, pages::nextChange);
+        this.add = new AddTemplate(words, acts::add);
+        this.writing = new WritingPanel(words, choices, acts);
         setName("documents");
         scroll.setBorder(BorderFactory.createEmptyBorder());
-        head.setOpaque(false);
-        head.setBorder(BorderFactory.createEmptyBorder(0, Metric.GAP.px(), 0, Metric.GAP.px()));
+        refusal.setOpaque(false);
         right.setOpaque(false);
         right.add(head, BorderLayout.NORTH);
         right.add(scroll, BorderLayout.CENTER);
         add(left(), BorderLayout.LINE_START);
         add(right, BorderLayout.CENTER);
+    }
+
+    TemplatePane template() {
+        return template;
     }
 
     private JComponent left() {
@@ -96,6 +113,7 @@ final class DocumentsPanel extends JPanel {
         list.setOpaque(false);
         list.setCellRenderer(new Cell(words));
         list.setFixedCellHeight(Look.pixels(DocumentRow.HEIGHT));
+        list.setFixedCellWidth(1); // as wide as the column
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.getAccessibleContext().setAccessibleName(words.text("place"));
         list.addListSelectionListener(event -> {
@@ -104,6 +122,11 @@ final class DocumentsPanel extends JPanel {
                 acts.choose(row.name());
             }
         });
+        JScrollPane rows = new JScrollPane(
+                list, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        rows.setBorder(BorderFactory.createEmptyBorder(0, 0, 0, Look.pixels(1)));
+        rows.setOpaque(false);
+        rows.getViewport().setOpaque(false);
         JPanel column = new JPanel(new BorderLayout()) {
             @Override
             protected void paintComponent(Graphics graphics) {
@@ -116,40 +139,38 @@ final class DocumentsPanel extends JPanel {
         column.setOpaque(false);
         column.setPreferredSize(new Dimension(Look.pixels(LIST_WIDTH), 1));
         column.add(heading, BorderLayout.NORTH);
-        column.add(list, BorderLayout.CENTER);
+        column.add(rows, BorderLayout.CENTER);
         column.add(foot(), BorderLayout.SOUTH);
         return column;
     }
 
     private JComponent foot() {
-        JPanel foot = new JPanel(new StackLayout(Metric.STEP.px()));
+        JPanel foot = new JPanel(new StackLayout(Metric.GAP.px()));
         foot.setOpaque(false);
         foot.setBorder(
-                BorderFactory.createEmptyBorder(Metric.GAP.px(), Metric.GAP.px(), Metric.GAP.px(), Metric.GAP.px()));
-        foot.add(new Prose(words.text("templates"), Type.SECONDARY, Token.MUTED));
-        foot.add(new Prose(words.text("writeAll"), Type.TABLE, Weight.STRONG, Token.INK));
-        JPanel buttons = new JPanel(new FlowLayout(FlowLayout.LEADING, Metric.STEP.px(), 0));
-        buttons.setOpaque(false);
-        buttons.setBorder(BorderFactory.createEmptyBorder(0, -Metric.STEP.px(), 0, 0));
-        ActionButton markdown =
-                ActionButton.plain(words.text("markdown"), () -> acts.write(EnumSet.of(Format.MARKDOWN)));
-        markdown.setName("documents.markdown");
-        ActionButton pdf = ActionButton.main(words.text("pdf"), () -> acts.write(EnumSet.of(Format.PDF)));
-        pdf.setName("documents.pdf");
-        buttons.add(markdown);
-        buttons.add(pdf);
-        foot.add(buttons);
-        foot.add(said);
+                BorderFactory.createEmptyBorder(Metric.STEP.px(), Metric.GAP.px(), Metric.GAP.px(), Metric.GAP.px()));
+        foot.add(add);
+        foot.add(writing);
         return foot;
     }
 
     void show(List<Row> rows) {
         quiet = true;
-        model.clear();
-        model.addAll(rows);
+        if (rows.size() == model.size()) {
+            for (int i = 0; i < rows.size(); i++) {
+                if (!rows.get(i).equals(model.get(i))) {
+                    model.set(i, rows.get(i));
+                }
+            }
+        } else {
+            model.clear();
+            model.addAll(rows);
+            writing.count(rows.size());
+        }
         for (int i = 0; i < rows.size(); i++) {
-            if (rows.get(i).value().selected()) {
+            if (rows.get(i).value().selected() && list.getSelectedIndex() != i) {
                 list.setSelectedIndex(i);
+                list.ensureIndexIsVisible(i);
             }
         }
         quiet = false;
@@ -157,22 +178,65 @@ final class DocumentsPanel extends JPanel {
 
     void show(PaintedDocument document, Set<Use> changed, String of) {
         title = of;
-        waiting = false;
         changes = changed.size();
+        refused = false;
+        head.calculating(false);
         pages.show(document, changed, of);
-        if (scroll.getParent() != right) {
-            right.remove(1);
-            right.add(scroll, BorderLayout.CENTER);
-        }
-        headline();
-        right.revalidate();
-        right.repaint();
+        arrange();
     }
 
     /** Says that what is shown is being made anew; the old pages stay meanwhile. */
     void calculating() {
-        waiting = true;
+        head.calculating(true);
+    }
+
+    /** Shows why there are no pages. */
+    void refuse(String of, String what, List<Obstacles.One> obstacles) {
+        title = of;
+        changes = 0;
+        refused = true;
+        head.calculating(false);
+        JPanel why = new JPanel(new StackLayout(Metric.STEP.px()));
+        why.setOpaque(false);
+        why.setName("documents.refused");
+        why.setBorder(
+                BorderFactory.createEmptyBorder(Metric.GAP.px(), Metric.GAP.px(), Metric.GAP.px(), Metric.GAP.px()));
+        why.add(new Prose(what, Type.HEADING, Weight.STRONG, Token.INK));
+        why.add(new Obstacles(obstacles, words, this::toTemplate));
+        refusal.removeAll();
+        refusal.add(why, BorderLayout.NORTH);
+        arrange();
+    }
+
+    private void turn(DocumentHead.Side to) {
+        side = to;
+        head.turn(to);
+        arrange();
+    }
+
+    private void toTemplate(Obstacle.Place place) {
+        turn(DocumentHead.Side.TEMPLATE);
+        right.validate(); // lines have no place before
+        template.goTo(place);
+    }
+
+    private void toPage(int line) {
+        turn(DocumentHead.Side.PAGE);
+        if (!refused) {
+            right.validate(); // pages have no place before
+            pages.goToLine(line);
+        }
+    }
+
+    private void arrange() {
+        JComponent middle = side == DocumentHead.Side.TEMPLATE ? template : refused ? refusal : scroll;
+        if (middle.getParent() != right) {
+            right.remove(1);
+            right.add(middle, BorderLayout.CENTER);
+        }
         headline();
+        right.revalidate();
+        right.repaint();
     }
 
     private void turned(int to) {
@@ -183,50 +247,36 @@ final class DocumentsPanel extends JPanel {
     }
 
     private void headline() {
-        head.removeAll();
-        head.add(new Prose(title, Type.BODY, Weight.STRONG, Token.INK));
-        if (waiting) {
-            Prose calculating = new Prose(words.text("calculating"), Type.SECONDARY, Token.MUTED);
-            calculating.setLineWrap(false);
-            head.add(calculating);
-        }
-        if (changes > 0) {
-            ActionLink next = new ActionLink(words.text("nextChange"), pages::nextChange);
-            next.setName("documents.nextChange");
-            head.add(next);
-        }
+        boolean paged = side == DocumentHead.Side.PAGE && !refused;
         int of = pages.document().map(PaintedDocument::pageCount).orElse(0);
-        Prose count = new Prose(
-                words.text("page", Integer.toString(page + 1), Integer.toString(of)),
-                Type.BODY,
-                Weight.STRONG,
-                Token.INK);
-        count.setLineWrap(false);
-        head.add(count);
-        head.revalidate();
-        head.repaint();
+        head.show(
+                title,
+                paged ? section() : "",
+                paged && of > 0 ? words.text("page", Integer.toString(page + 1), Integer.toString(of)) : "",
+                changes);
     }
 
-    /** Shows why there are no pages. */
-    void refuse(String what, List<String> sentences) {
-        JPanel why = new JPanel(new StackLayout(Metric.STEP.px()));
-        why.setOpaque(false);
-        why.setName("documents.refused");
-        why.setBorder(
-                BorderFactory.createEmptyBorder(Metric.GAP.px(), Metric.GAP.px(), Metric.GAP.px(), Metric.GAP.px()));
-        why.add(new Prose(what, Type.HEADING, Weight.STRONG, Token.INK));
-        sentences.forEach(sentence -> why.add(new Prose(sentence, Type.TABLE, Token.INK)));
-        head.removeAll();
-        right.remove(1);
-        right.add(why, BorderLayout.CENTER);
-        right.revalidate();
-        right.repaint();
+    /** The last heading that begins on the page in sight or before. */
+    private String section() {
+        return pages.document().map(PaintedDocument::outline).orElse(List.of()).stream()
+                .filter(entry -> entry.page() <= page && entry.level() == 1)
+                .reduce((earlier, later) -> later)
+                .map(OutlineEntry::title)
+                .orElse("");
     }
 
     /** Says what was written. */
-    void say(String what) {
-        said.setText(what);
-        said.getAccessibleContext().setAccessibleName(what);
+    void say(String what, Optional<Path> folder) {
+        writing.say(what, folder);
+    }
+
+    /** Says why no template was added, or that one was. */
+    void addRefused(Optional<String> why) {
+        add.answer(why);
+        if (why.isEmpty()) {
+            turn(DocumentHead.Side.TEMPLATE);
+            template.text().requestFocusInWindow();
+        }
     }
 
     @Override
@@ -248,8 +298,7 @@ final class DocumentsPanel extends JPanel {
         @Override
         public Component getListCellRendererComponent(
                 JList<? extends Row> of, Row row, int index, boolean selected, boolean hasFocus) {
-            DocumentRow.Value plain = row.value();
-            value = new DocumentRow.Value(plain.title(), plain.state(), plain.mark(), selected);
+            value = row.value().selected(selected);
             focused = hasFocus && of.isFocusOwner();
             getAccessibleContext().setAccessibleName(painter.name(value));
             return this;

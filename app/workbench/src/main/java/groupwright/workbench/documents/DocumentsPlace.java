@@ -3,20 +3,22 @@ package groupwright.workbench.documents;
 import groupwright.definition.ledger.View;
 import groupwright.definition.problem.Problem;
 import groupwright.definition.record.Address;
-import groupwright.documents.project.Format;
-import groupwright.documents.project.Numbers;
+import groupwright.documents.pages.PaintedDocument;
+import groupwright.documents.project.Obstacle;
 import groupwright.documents.project.Preview;
 import groupwright.documents.project.ProjectDocuments;
 import groupwright.documents.trace.Use;
 import groupwright.workbench.bench.Bench;
 import groupwright.workbench.bench.Place;
 import groupwright.workbench.bench.PlaceName;
-import groupwright.workbench.components.Mark;
 import groupwright.workbench.look.Words;
+import groupwright.workbench.start.DocumentChoices;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,28 +26,36 @@ import java.util.Set;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 
-/** Documents: the list, the one chosen as it will print, and writing them. */
+/** Documents: the list, the one chosen as it will print or as its template, and writing them. */
 public final class DocumentsPlace implements Place {
     private final Bench bench;
     private final Supplier<Whereabouts> where;
     private final Clock clock;
+    private final DocumentsKeeping keeping;
     private final Words words;
     private final DocumentsPanel panel;
-    private final Map<String, Numbers.Read> compared = new HashMap<>(); // as first seen or last written
-    private String chosen = ProjectDocuments.names().get(0);
-    private Optional<DocumentsSheet> sheet = Optional.empty();
-    private Optional<Preview.Ready> shown = Optional.empty();
+    private final TemplateDesk templates;
+    private final DocumentsReading reading = new DocumentsReading(); // touched on the ledger's thread only
+    private final Map<String, DocumentsSheet> sheets = new HashMap<>();
+    private final Map<String, WrittenNumbers.Texts> firstSeen = new HashMap<>();
+    private Optional<WrittenNumbers> written = Optional.empty(); // until it is read
+    private List<String> names = ProjectDocuments.names();
+    private String chosen = names.get(0);
 
     /**
      * @param where where the project lies now
      * @param clock dates documents of a project that states none
+     * @param keeping what outlives the window
      */
-    public DocumentsPlace(Bench bench, Supplier<Whereabouts> where, Clock clock) {
+    public DocumentsPlace(Bench bench, Supplier<Whereabouts> where, Clock clock, DocumentsKeeping keeping) {
         this.bench = bench;
         this.where = where;
         this.clock = clock;
+        this.keeping = keeping;
         this.words = Words.of(DocumentsPlace.class, bench.locale());
-        this.panel = new DocumentsPanel(words, new Acts());
+        this.panel = new DocumentsPanel(words, keeping.choices(), new Acts());
+        this.templates = new TemplateDesk(bench, words, where, keeping, panel.template(), this::templatesChanged);
+        panel.template().listen(templates);
     }
 
     @Override
@@ -58,69 +68,125 @@ public final class DocumentsPlace implements Place {
         return panel;
     }
 
+    private DocumentsReading.Wish wish() {
+        return new DocumentsReading.Wish(where.get(), keeping.choices(), bench.locale(), LocalDate.now(clock));
+    }
+
+    private record Kept(WrittenNumbers written, Drafts drafts) {}
+
     @Override
     public List<Sheet> sheets() {
-        Whereabouts at = where.get();
-        String name = chosen;
-        LocalDate today = LocalDate.now(clock);
+        DocumentsReading.Wish wish = wish();
+        String first = chosen;
+        Path folder = keeping.folder();
+        boolean isKnown = written.isPresent();
         panel.calculating();
-        return List.of(
-                view -> {
-                    Preview preview = new DocumentsReading(view, at, bench.locale()).pages(name, today);
-                    return () -> show(name, preview);
-                },
-                view -> {
-                    DocumentsSheet read = new DocumentsReading(view, at, bench.locale()).all();
-                    return () -> show(read);
-                });
+        List<Sheet> stages = new ArrayList<>();
+        stages.add(view -> {
+            List<String> found = wish.templates().names();
+            Optional<Kept> kept = isKnown
+                    ? Optional.empty()
+                    : Optional.of(kept(folder, wish.where().folder()));
+            DocumentsSheet sheet = reading.read(view, wish, first);
+            return () -> {
+                kept.ifPresent(this::take);
+                show(sheet);
+                named(found);
+            };
+        });
+        names.stream()
+                .filter(name -> !name.equals(first))
+                .forEach(name -> stages.add(view -> {
+                    DocumentsSheet sheet = reading.read(view, wish, name);
+                    return () -> show(sheet);
+                }));
+        return stages;
     }
 
-    private void show(DocumentsSheet read) {
-        sheet = Optional.of(read);
-        read.rows().forEach(row -> row.numbers().ifPresent(now -> compared.putIfAbsent(row.name(), now)));
-        panel.show(read.rows().stream().map(this::row).toList());
+    private static Kept kept(Path folder, Path project) {
+        return new Kept(WrittenNumbers.read(folder, project), Drafts.read(folder, project));
     }
 
-    private DocumentsPanel.Row row(DocumentsSheet.Row row) {
-        boolean selected = row.name().equals(chosen);
-        if (row.numbers().isEmpty()) {
-            return new DocumentsPanel.Row(
-                    row.name(), new DocumentRow.Value(row.title(), row.problem(), Optional.of(Mark.MISSES), selected));
+    private void take(Kept kept) {
+        if (written.isEmpty()) {
+            written = Optional.of(kept.written());
+            templates.take(kept.drafts());
         }
-        int changed = row.numbers().get().changedSince(compared.get(row.name())).size();
-        String state = changed == 0
-                ? words.text("state.same")
-                : words.text(changed == 1 ? "state.one" : "state.changed", Integer.toString(changed));
-        return new DocumentsPanel.Row(
-                row.name(),
-                new DocumentRow.Value(
-                        row.title(), state, changed == 0 ? Optional.empty() : Optional.of(Mark.CHANGED), selected));
     }
 
-    private Optional<Preview.Ready> baseline = Optional.empty();
-    private String baselineOf = "";
-
-    private void show(String name, Preview preview) {
-        if (!name.equals(chosen)) {
-            return;
-        }
-        if (bench.definition().project().leadConcept().isEmpty()) {
-            shown = Optional.empty();
-            panel.refuse(words.text("noLead.what"), List.of(words.text("noLead.why")));
-        } else if (preview instanceof Preview.Refused refused) {
-            shown = Optional.empty();
-            panel.refuse(
-                    words.text("refused"),
-                    refused.obstacles().stream().map(o -> o.sentence()).toList());
-        } else if (preview instanceof Preview.Ready ready) {
-            if (!baselineOf.equals(name)) {
-                baseline = Optional.of(ready);
-                baselineOf = name;
+    /** Others may have added templates or taken them away. */
+    private void named(List<String> found) {
+        if (!found.equals(names)) {
+            names = found;
+            if (!names.contains(chosen)) {
+                chosen = names.get(0);
             }
-            Set<Use> changed =
-                    ready.document().changedSince(baseline.orElseThrow().document());
-            shown = Optional.of(ready);
-            panel.show(ready.document(), changed, words.text("title." + name));
+            bench.refresh();
+        }
+    }
+
+    private void show(DocumentsSheet sheet) {
+        sheets.put(sheet.name(), sheet);
+        sheet.numbers().ifPresent(now -> firstSeen.putIfAbsent(sheet.name(), now));
+        list();
+        if (sheet.name().equals(chosen)) {
+            templates.show(sheet.name(), sheet.template(), obstacles(sheet));
+            page(sheet);
+        }
+    }
+
+    private static List<Obstacle> obstacles(DocumentsSheet sheet) {
+        return sheet.preview() instanceof Preview.Refused refused ? refused.obstacles() : List.of();
+    }
+
+    private void list() {
+        DocumentState state = new DocumentState(words);
+        panel.show(names.stream()
+                .map(name -> new DocumentsPanel.Row(
+                        name,
+                        Optional.ofNullable(sheets.get(name))
+                                .map(sheet -> state.of(sheet, changed(sheet), standing(name), name.equals(chosen)))
+                                .orElseGet(() -> state.waiting(name, name.equals(chosen)))))
+                .toList());
+    }
+
+    private DocumentState.Standing standing(String name) {
+        return new DocumentState.Standing(
+                written.flatMap(kept -> kept.of(name)).isPresent(),
+                templates.drafts().of(name).isPresent());
+    }
+
+    /** The questions whose answers are not those of the document written last, or as first seen. */
+    private Set<String> changed(DocumentsSheet sheet) {
+        Optional<WrittenNumbers.Texts> before = written.flatMap(kept -> kept.of(sheet.name()))
+                .or(() -> Optional.ofNullable(firstSeen.get(sheet.name())));
+        return sheet.numbers().flatMap(now -> before.map(now::changedSince)).orElse(Set.of());
+    }
+
+    private void page(DocumentsSheet sheet) {
+        if (bench.definition().project().leadConcept().isEmpty()) {
+            panel.refuse(sheet.title(), words.text("noLead.what"), List.of(Obstacles.plain(words.text("noLead.why"))));
+        } else if (sheet.preview() instanceof Preview.Refused refused) {
+            panel.refuse(sheet.title(), words.text("refused"), Obstacles.of(refused.obstacles()));
+        } else if (sheet.preview() instanceof Preview.Ready ready) {
+            panel.show(ready.document(), uses(ready.document(), changed(sheet)), sheet.title());
+        }
+    }
+
+    private static Set<Use> uses(PaintedDocument document, Set<String> changed) {
+        Set<Use> uses = new LinkedHashSet<>();
+        document.trace().entries().stream()
+                .filter(entry -> changed.contains(entry.entry().id()))
+                .forEach(entry -> uses.addAll(entry.uses()));
+        return uses;
+    }
+
+    /** A template was typed in, saved, added or put away. */
+    private void templatesChanged(TemplateDesk.Changed what) {
+        what.show().ifPresent(name -> chosen = name);
+        list();
+        if (what.onDisk()) {
+            bench.refresh();
         }
     }
 
@@ -137,8 +203,8 @@ public final class DocumentsPlace implements Place {
     /** Shows a document. */
     public void choose(String name) {
         chosen = name;
-        baselineOf = "";
-        sheet.ifPresent(this::show);
+        list();
+        Optional.ofNullable(sheets.get(name)).ifPresent(this::show);
         bench.refresh();
     }
 
@@ -150,30 +216,52 @@ public final class DocumentsPlace implements Place {
 
         @Override
         public void choose(Use use) {
-            shown.ifPresent(ready -> bench.select(ready.ask(use)));
+            Optional.ofNullable(sheets.get(chosen))
+                    .map(DocumentsSheet::preview)
+                    .filter(Preview.Ready.class::isInstance)
+                    .map(Preview.Ready.class::cast)
+                    .ifPresent(ready -> bench.select(ready.ask(use)));
         }
 
         @Override
-        public void write(Set<Format> formats) {
-            Whereabouts at = where.get();
-            Writing writing = new Writing(words, bench.definition(), at, bench.locale(), LocalDate.now(clock), formats);
-            bench.work(writing, outcome -> written(at.out(), outcome));
+        public void choose(DocumentChoices choices) {
+            keeping.choose(choices);
+            bench.refresh();
         }
+
+        @Override
+        public void add(String name) {
+            templates.add(name, panel::addRefused);
+        }
+
+        @Override
+        public void write() {
+            DocumentsReading.Wish wish = wish();
+            Path out = wish.where().out();
+            bench.work(
+                    new Writing(words, bench.definition(), wish, keeping.folder()), outcome -> written(out, outcome));
+        }
+
+        @Override
+        public void open(Path folder) {
+            bench.work(new OpeningFolder(words, folder), trouble -> trouble.ifPresent(DocumentsPlace.this::tell));
+        }
+    }
+
+    private void tell(String sentence) {
+        bench.tell(Problem.ofFile("", Obstacles.withoutStop(sentence), ""));
     }
 
     private void written(Path out, Writing.Outcome outcome) {
-        outcome.problems().forEach(sentence -> bench.tell(Problem.ofFile("", plain(sentence), "")));
+        outcome.problems().forEach(this::tell);
         if (!outcome.files().isEmpty()) {
-            sheet.ifPresent(read ->
-                    read.rows().forEach(row -> row.numbers().ifPresent(now -> compared.put(row.name(), now))));
-            baseline = shown;
-            baselineOf = shown.isPresent() ? chosen : "";
-            panel.say(words.text("written", Integer.toString(outcome.files().size()), out.toString()));
+            written = Optional.of(outcome.written());
+            int files = outcome.files().size();
+            panel.say(
+                    words.text(files == 1 ? "written.one" : "written", Integer.toString(files), out.toString()),
+                    Optional.of(out));
+            list();
             bench.refresh();
         }
-    }
-
-    private static String plain(String sentence) {
-        return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
     }
 }

@@ -1,30 +1,23 @@
 package groupwright.workbench.documents;
 
-import groupwright.documents.project.Numbers;
-import java.util.List;
+import groupwright.documents.project.Preview;
+import groupwright.documents.project.ProjectTemplates;
 import java.util.Optional;
 
 /**
- * The documents of a project.
+ * One document as it was made last, an immutable value.
  *
- * @param rows one for each document, in their order
+ * @param name as it is asked for
+ * @param title as it is shown
+ * @param template what it was made from
+ * @param preview its pages, or what stands in their way
+ * @param numbers what its numbers read; nothing where there are no pages
+ * @param missing how many of its numbers lack an input
  */
-record DocumentsSheet(List<Row> rows) {
-    /**
-     * A document.
-     *
-     * @param name as it is asked for
-     * @param title as it is shown
-     * @param numbers what its numbers read; nothing where its template is broken
-     * @param problem why there are none; empty where there are
-     */
-    record Row(String name, String title, Optional<Numbers.Read> numbers, String problem) {}
-
-    DocumentsSheet {
-        rows = List.copyOf(rows);
-    }
-
-    Optional<Row> row(String name) {
-        return rows.stream().filter(row -> row.name().equals(name)).findFirst();
-    }
-}
+record DocumentsSheet(
+        String name,
+        String title,
+        ProjectTemplates.Found template,
+        Preview preview,
+        Optional<WrittenNumbers.Texts> numbers,
+        int missing) {}

@@ -3,6 +3,7 @@ package groupwright.workbench.documents;
 import groupwright.documents.pages.Area;
 import groupwright.documents.pages.PageLink;
 import groupwright.documents.pages.PaintedDocument;
+import groupwright.documents.pages.PaintedHeading;
 import groupwright.documents.pages.PaintedNumber;
 import groupwright.documents.trace.Use;
 import groupwright.workbench.look.Drawing;
@@ -37,30 +38,66 @@ import javax.swing.Scrollable;
 
 /**
  * The pages of a document one below the other, as wide as the room allows. Left and Right walk from number to number, Enter
- * opens the workings of one; a click does the same.
+ * opens the workings of one; Up and Down walk from heading to heading, Enter opens the template there; a click does the same.
  */
 final class PagesView extends JComponent implements Scrollable, Accessible {
     private static final double WIDEST = 1.6; // pixels for a point at 100 %
+    private static final double RING = 2;
     private static final int INCH = 72;
     private static final int PIXELS = 96;
 
     private final transient Consumer<Use> chosen;
+    private final transient IntConsumer opened;
     private final transient IntConsumer pageShown;
     private transient Optional<PaintedDocument> document = Optional.empty();
     private transient Set<Use> changed = Set.of();
-    private transient List<Stop> stops = List.of();
-    private int stop = -1;
+    private transient List<NumberStop> numbers = List.of();
+    private transient List<HeadingStop> headings = List.of();
+    private transient Optional<Stop> here = Optional.empty();
     private String name = "";
 
-    /** A number one can walk to. */
-    private record Stop(int page, PaintedNumber number) {}
+    /** What one can walk to. */
+    private sealed interface Stop {
+        int page();
+
+        Area area();
+
+        String title();
+    }
+
+    private record NumberStop(int page, PaintedNumber number) implements Stop {
+        @Override
+        public Area area() {
+            return number.area();
+        }
+
+        @Override
+        public String title() {
+            return number.entry().entry().title() + ", " + number.shown();
+        }
+    }
+
+    /** A heading of the template. */
+    private record HeadingStop(int page, PaintedHeading heading, int line) implements Stop {
+        @Override
+        public Area area() {
+            return heading.area();
+        }
+
+        @Override
+        public String title() {
+            return heading.title();
+        }
+    }
 
     /**
      * @param chosen told which number was clicked
+     * @param opened told the line of the template, from 1, whose heading was clicked
      * @param pageShown told which page is in sight, from 0
      */
-    PagesView(Consumer<Use> chosen, IntConsumer pageShown) {
+    PagesView(Consumer<Use> chosen, IntConsumer opened, IntConsumer pageShown) {
         this.chosen = chosen;
+        this.opened = opened;
         this.pageShown = pageShown;
         setName("pages");
         setFocusable(true);
@@ -78,9 +115,11 @@ final class PagesView extends JComponent implements Scrollable, Accessible {
                 repaint();
             }
         });
-        key("RIGHT", () -> walk(1));
-        key("LEFT", () -> walk(-1));
-        key("ENTER", () -> here().ifPresent(at -> chosen.accept(at.number().use())));
+        key("RIGHT", () -> walk(numbers, 1));
+        key("LEFT", () -> walk(numbers, -1));
+        key("DOWN", () -> walk(headings, 1));
+        key("UP", () -> walk(headings, -1));
+        key("ENTER", () -> here.ifPresent(this::follow));
         key("PAGE_DOWN", () -> turn(1));
         key("PAGE_UP", () -> turn(-1));
     }
@@ -101,17 +140,25 @@ final class PagesView extends JComponent implements Scrollable, Accessible {
      * @param marked numbers to be marked as changed
      */
     void show(PaintedDocument next, Set<Use> marked, String title) {
+        boolean other = !title.equals(name);
         document = Optional.of(next);
         changed = marked;
         name = title;
-        List<Stop> found = new ArrayList<>();
-        for (int page = 0; page < next.pageCount(); page++) {
-            for (PaintedNumber number : next.numbersOn(page)) {
-                found.add(new Stop(page, number));
-            }
+        List<NumberStop> foundNumbers = new ArrayList<>();
+        List<HeadingStop> foundHeadings = new ArrayList<>();
+        for (int i = 0; i < next.pageCount(); i++) {
+            int page = i;
+            next.numbersOn(page).forEach(number -> foundNumbers.add(new NumberStop(page, number)));
+            next.headingsOn(page)
+                    .forEach(heading ->
+                            heading.line().ifPresent(line -> foundHeadings.add(new HeadingStop(page, heading, line))));
         }
-        stops = List.copyOf(found);
-        stop = Math.min(stop, stops.size() - 1);
+        here = other ? Optional.empty() : here.flatMap(at -> again(at, foundNumbers, foundHeadings));
+        numbers = List.copyOf(foundNumbers);
+        headings = List.copyOf(foundHeadings);
+        if (other) {
+            scrollRectToVisible(new Rectangle(0, 0, 1, 1));
+        }
         revalidate();
         repaint();
     }
@@ -120,42 +167,77 @@ final class PagesView extends JComponent implements Scrollable, Accessible {
         return document;
     }
 
+    /** The same stop, counted from the start, in the document made anew. */
+    private Optional<Stop> again(Stop at, List<NumberStop> nextNumbers, List<HeadingStop> nextHeadings) {
+        List<? extends Stop> before = at instanceof NumberStop ? numbers : headings;
+        List<? extends Stop> after = at instanceof NumberStop ? nextNumbers : nextHeadings;
+        int index = before.indexOf(at);
+        return index >= 0 && index < after.size() ? Optional.of(after.get(index)) : Optional.empty();
+    }
+
     /** Goes to the next number that is marked as changed; back to the first behind the last. */
     void nextChange() {
-        for (int i = 1; i <= stops.size(); i++) {
-            int at = Math.floorMod(stop + i, stops.size());
-            if (changed.contains(stops.get(at).number().use())) {
-                stop = at;
+        int from = here.map(numbers::indexOf).orElse(-1);
+        for (int i = 1; i <= numbers.size(); i++) {
+            NumberStop next = numbers.get(Math.floorMod(from + i, numbers.size()));
+            if (changed.contains(next.number().use())) {
                 requestFocusInWindow();
-                scrollTo(stops.get(at));
+                stand(next);
                 return;
             }
         }
     }
 
-    private Optional<Stop> here() {
-        return stop >= 0 && stop < stops.size() ? Optional.of(stops.get(stop)) : Optional.empty();
+    /** Goes to the last heading that begins at a line of the template or before it; without one to the first page. */
+    void goToLine(int line) {
+        requestFocusInWindow();
+        Optional<HeadingStop> nearest = headings.stream()
+                .filter(heading -> heading.line() <= line)
+                .reduce((best, next) -> next.line() >= best.line() ? next : best);
+        here = nearest.map(heading -> heading);
+        if (nearest.isPresent()) {
+            goTo(nearest.get().page(), nearest.get().area().y());
+        } else {
+            goTo(0, 0);
+        }
+        tell();
+        repaint();
     }
 
-    private void walk(int by) {
-        if (!stops.isEmpty()) {
-            stop = stop < 0 ? firstInSight() : Math.floorMod(stop + by, stops.size());
-            scrollTo(stops.get(stop));
-            getAccessibleContext()
-                    .firePropertyChange(AccessibleContext.ACCESSIBLE_NAME_PROPERTY, null, accessibleHere());
+    private void follow(Stop at) {
+        if (at instanceof NumberStop number) {
+            chosen.accept(number.number().use());
+        } else if (at instanceof HeadingStop heading) {
+            opened.accept(heading.line());
         }
     }
 
-    private String accessibleHere() {
-        return here().map(at ->
-                        at.number().entry().entry().title() + ", " + at.number().shown())
-                .orElse(name);
+    private void walk(List<? extends Stop> stops, int by) {
+        if (!stops.isEmpty()) {
+            int at = here.map(stops::indexOf).orElse(-1);
+            stand(stops.get(at < 0 ? nearest(stops) : Math.floorMod(at + by, stops.size())));
+        }
     }
 
-    private int firstInSight() {
+    private void stand(Stop at) {
+        here = Optional.of(at);
+        scrollTo(at);
+        tell();
+    }
+
+    private void tell() {
+        getAccessibleContext().firePropertyChange(AccessibleContext.ACCESSIBLE_NAME_PROPERTY, null, accessibleHere());
+    }
+
+    private String accessibleHere() {
+        return here.map(Stop::title).orElse(name);
+    }
+
+    /** The first in sight; where there is none, the first. */
+    private int nearest(List<? extends Stop> stops) {
         Rectangle seen = getVisibleRect();
         for (int i = 0; i < stops.size(); i++) {
-            if (seen.intersects(area(stops.get(i).page(), stops.get(i).number().area()))) {
+            if (seen.intersects(area(stops.get(i).page(), stops.get(i).area()))) {
                 return i;
             }
         }
@@ -163,7 +245,7 @@ final class PagesView extends JComponent implements Scrollable, Accessible {
     }
 
     private void scrollTo(Stop to) {
-        Rectangle area = area(to.page(), to.number().area());
+        Rectangle area = area(to.page(), to.area());
         area.grow(Metric.WIDE_GAP.px(), 2 * Metric.WIDE_GAP.px());
         scrollRectToVisible(area);
         repaint();
@@ -250,10 +332,10 @@ final class PagesView extends JComponent implements Scrollable, Accessible {
             }
         }
         if (isFocusOwner()) {
-            here().ifPresent(at -> {
-                Rectangle ring = area(at.page(), at.number().area());
+            here.ifPresent(at -> {
+                Rectangle ring = area(at.page(), at.area());
                 ring.grow(Metric.HALF_STEP.px(), Metric.HALF_STEP.px());
-                frame(graphics, ring, 2, Token.ACCENT);
+                ring(graphics, ring);
             });
         }
         int page = Math.max(0, first);
@@ -265,6 +347,14 @@ final class PagesView extends JComponent implements Scrollable, Accessible {
         return groupwright.documents.charts.Palette.PAPER.surface();
     }
 
+    /** The focus on paper is as light as the paper, whatever the theme. */
+    private static void ring(Graphics graphics, Rectangle at) {
+        graphics.setColor(groupwright.documents.charts.Palette.PAPER.accent());
+        for (int i = 0; i < Look.pixels(RING); i++) {
+            graphics.drawRect(at.x + i, at.y + i, at.width - 2 * i - 1, at.height - 2 * i - 1);
+        }
+    }
+
     private static void frame(Graphics graphics, Rectangle at, int thickness, Token colour) {
         try (Drawing drawing = Drawing.on(graphics, at)) {
             drawing.frame(0, 0, drawing.width(), drawing.height(), thickness, colour);
@@ -272,13 +362,19 @@ final class PagesView extends JComponent implements Scrollable, Accessible {
     }
 
     private Optional<Stop> at(Point point) {
-        return stops.stream()
-                .filter(candidate -> {
-                    Rectangle area = area(candidate.page(), candidate.number().area());
-                    area.grow(2, 2);
-                    return area.contains(point);
-                })
-                .findFirst();
+        Optional<Stop> number = at(numbers, point);
+        return number.isPresent() ? number : at(headings, point);
+    }
+
+    private Optional<Stop> at(List<? extends Stop> stops, Point point) {
+        for (Stop candidate : stops) {
+            Rectangle area = area(candidate.page(), candidate.area());
+            area.grow(2, 2);
+            if (area.contains(point)) {
+                return Optional.of(candidate);
+            }
+        }
+        return Optional.empty();
     }
 
     private Optional<PageLink> linkAt(Point point) {
@@ -296,11 +392,11 @@ final class PagesView extends JComponent implements Scrollable, Accessible {
         @Override
         public void mousePressed(MouseEvent event) {
             requestFocusInWindow();
-            Optional<Stop> number = at(event.getPoint());
-            if (number.isPresent()) {
-                stop = stops.indexOf(number.get());
+            Optional<Stop> stop = at(event.getPoint());
+            if (stop.isPresent()) {
+                here = stop;
                 repaint();
-                chosen.accept(number.get().number().use());
+                follow(stop.get());
                 return;
             }
             linkAt(event.getPoint()).ifPresent(link -> goTo(link.page(), link.y()));

@@ -2,6 +2,7 @@ package groupwright.workbench.look;
 
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.fonts.inter.FlatInterFont;
+import com.formdev.flatlaf.fonts.jetbrains_mono.FlatJetBrainsMonoFont;
 import com.formdev.flatlaf.util.UIScale;
 import groupwright.documents.charts.Lettering;
 import groupwright.documents.charts.ScreenLettering;
@@ -45,6 +46,8 @@ public final class Look {
         }
         // Before set-up: a semibold font would else be sought among those of the system.
         FlatInterFont.installLazy();
+        FlatJetBrainsMonoFont.installLazy();
+        FlatLaf.setPreferredMonospacedFontFamily(FlatJetBrainsMonoFont.FAMILY);
         FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
         FlatLaf.setPreferredSemiboldFontFamily(FlatInterFont.FAMILY_SEMIBOLD);
         FlatLaf.registerCustomDefaultsSource(Look.class.getPackageName(), Look.class.getClassLoader());

@@ -48,6 +48,11 @@ public enum Type {
         return UIManager.getFont(weight.key()).deriveFont((float) (size * Look.scale()));
     }
 
+    /** The font for texts in a language of signs, all equally wide, at the scale that is set. */
+    public Font mono() {
+        return UIManager.getFont("monospaced.font").deriveFont((float) (size * Look.scale()));
+    }
+
     /** Width of a text at 100 %; all digits are as wide as the zero. */
     public double width(String text, Weight weight) {
         return Look.lettering().width(text, weight.face(), size);

@@ -4,11 +4,13 @@ import groupwright.definition.problem.Problem;
 import groupwright.definition.session.Saving;
 import groupwright.workbench.components.EmptyPlace;
 import groupwright.workbench.components.Step;
+import groupwright.workbench.documents.DocumentsKeeping;
 import groupwright.workbench.look.Look;
 import groupwright.workbench.look.Metric;
 import groupwright.workbench.look.Theme;
 import groupwright.workbench.look.Token;
 import groupwright.workbench.look.Words;
+import groupwright.workbench.start.DocumentChoices;
 import groupwright.workbench.start.Preferences;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
@@ -139,8 +141,30 @@ final class MainWindow extends JFrame {
         }
 
         @Override
+        public DocumentsKeeping documents() {
+            return new KeepingDocuments();
+        }
+
+        @Override
         public void titled(String title) {
             setTitle(title);
+        }
+    }
+
+    private final class KeepingDocuments implements DocumentsKeeping {
+        @Override
+        public Path folder() {
+            return surrounding.data().documents();
+        }
+
+        @Override
+        public DocumentChoices choices() {
+            return surrounding.preferences().documents();
+        }
+
+        @Override
+        public void choose(DocumentChoices choices) {
+            prefer(surrounding.preferences().with(choices));
         }
     }
 

@@ -7,6 +7,7 @@ import groupwright.workbench.bench.Place;
 import groupwright.workbench.bench.PlaceName;
 import groupwright.workbench.claims.ClaimsPlace;
 import groupwright.workbench.concepts.ConceptsPlace;
+import groupwright.workbench.documents.DocumentsKeeping;
 import groupwright.workbench.documents.DocumentsPlace;
 import groupwright.workbench.documents.Whereabouts;
 import groupwright.workbench.records.RecordsPlace;
@@ -26,8 +27,9 @@ final class Places {
      *
      * @param catalogue the one the project was opened with
      * @param where where the project lies now
+     * @param documents what the place of documents keeps
      */
-    static List<Place> all(Bench bench, Catalogue catalogue, Supplier<Whereabouts> where) {
+    static List<Place> all(Bench bench, Catalogue catalogue, Supplier<Whereabouts> where, DocumentsKeeping documents) {
         Clock clock = Clock.systemDefaultZone();
         return List.of(
                 new RidersPlace(bench, catalogue),
@@ -71,6 +73,6 @@ final class Places {
                         List.of(
                                 new Shown(RecordKinds.DECISION, List.of("id", "title", "choice")),
                                 new Shown(RecordKinds.MILESTONE, List.of("id", "title", "date")))),
-                new DocumentsPlace(bench, where, clock));
+                new DocumentsPlace(bench, where, clock, documents));
     }
 }

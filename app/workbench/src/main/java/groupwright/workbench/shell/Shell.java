@@ -24,6 +24,7 @@ import groupwright.workbench.bench.Place;
 import groupwright.workbench.bench.PlaceName;
 import groupwright.workbench.bench.Stage;
 import groupwright.workbench.documents.DocumentNumbers;
+import groupwright.workbench.documents.DocumentsKeeping;
 import groupwright.workbench.documents.DocumentsPlace;
 import groupwright.workbench.documents.Whereabouts;
 import groupwright.workbench.find.FindField;
@@ -55,6 +56,9 @@ public final class Shell implements Bench {
     interface Host {
         /** Asks for a folder and saves the project there. */
         void saveElsewhere();
+
+        /** What the place of documents keeps outside the project. */
+        DocumentsKeeping documents();
 
         /** The title of the window follows the project. */
         void titled(String title);
@@ -108,8 +112,11 @@ public final class Shell implements Bench {
         this.ripple = new RipplePanel(locale, this::open, this::select, this::undo, () -> go(PlaceName.DOCUMENTS));
         this.work = new WorkBench(words, EventQueue::invokeLater, this::broken);
         this.content = new Content(words, bar, rail, problems, work, workings, ripple);
-        for (Place place :
-                Places.all(this, opened.catalogue(), () -> new Whereabouts(standing.folder(), standing.files()))) {
+        for (Place place : Places.all(
+                this,
+                opened.catalogue(),
+                () -> new Whereabouts(standing.folder(), standing.files()),
+                host.documents())) {
             places.put(place.name(), place);
         }
         Map<PlaceName, Integer> nothingOpen = new EnumMap<>(PlaceName.class);

@@ -56,6 +56,11 @@ public record DataFolder(Path path) {
         return path.resolve("samples").resolve("tarnbeck");
     }
 
+    /** Where drafts of templates lie, and what the numbers of documents read when they were written last. */
+    public Path documents() {
+        return path.resolve("documents");
+    }
+
     /** Where preferences lie. */
     Path preferences() {
         return path.resolve("preferences.properties");

@@ -17,8 +17,9 @@ import java.util.Properties;
  * @param scalePct size of everything in percent, 100 to 200
  * @param language tag of the reader's language; empty means that of the system
  * @param project the project last worked on; empty at the first start
+ * @param documents how documents are shown and written
  */
-public record Preferences(Dark dark, int scalePct, String language, Optional<Path> project) {
+public record Preferences(Dark dark, int scalePct, String language, Optional<Path> project, DocumentChoices documents) {
     /** Whether the dark theme is shown. */
     public enum Dark {
         YES,
@@ -26,7 +27,7 @@ public record Preferences(Dark dark, int scalePct, String language, Optional<Pat
     }
 
     /** At the first start. */
-    public static final Preferences USUAL = new Preferences(Dark.NO, 100, "", Optional.empty());
+    public static final Preferences USUAL = new Preferences(Dark.NO, 100, "", Optional.empty(), DocumentChoices.USUAL);
 
     public static final int LEAST_SCALE = 100;
     public static final int MOST_SCALE = 200;
@@ -38,19 +39,23 @@ public record Preferences(Dark dark, int scalePct, String language, Optional<Pat
     }
 
     public Preferences with(Dark other) {
-        return new Preferences(other, scalePct, language, project);
+        return new Preferences(other, scalePct, language, project, documents);
     }
 
     public Preferences scaled(int pct) {
-        return new Preferences(dark, pct, language, project);
+        return new Preferences(dark, pct, language, project, documents);
     }
 
     public Preferences of(Path other) {
-        return new Preferences(dark, scalePct, language, Optional.of(other));
+        return new Preferences(dark, scalePct, language, Optional.of(other), documents);
     }
 
     public Preferences in(String tag) {
-        return new Preferences(dark, scalePct, tag, project);
+        return new Preferences(dark, scalePct, tag, project, documents);
+    }
+
+    public Preferences with(DocumentChoices other) {
+        return new Preferences(dark, scalePct, language, project, other);
     }
 
     /** Reads them; {@link #USUAL} where there are none that can be read. */
@@ -64,7 +69,8 @@ public record Preferences(Dark dark, int scalePct, String language, Optional<Pat
                     Boolean.parseBoolean(read.getProperty("dark")) ? Dark.YES : Dark.NO,
                     Math.max(LEAST_SCALE, Math.min(MOST_SCALE, scale)),
                     read.getProperty("language", ""),
-                    project.isEmpty() ? Optional.empty() : Optional.of(Path.of(project)));
+                    project.isEmpty() ? Optional.empty() : Optional.of(Path.of(project)),
+                    DocumentChoices.of(read));
         } catch (IOException | IllegalArgumentException none) { // includes what is no number and no path
             return USUAL;
         }
@@ -81,6 +87,7 @@ public record Preferences(Dark dark, int scalePct, String language, Optional<Pat
         write.setProperty("scale", Integer.toString(scalePct));
         write.setProperty("language", language);
         project.ifPresent(path -> write.setProperty("project", path.toString()));
+        documents.into(write);
         StringWriter text = new StringWriter();
         write.store(text, null);
         Files.createDirectories(folder.path());

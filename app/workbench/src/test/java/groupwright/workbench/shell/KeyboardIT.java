@@ -137,7 +137,7 @@ class KeyboardIT {
 
     private void writeThePdfs() {
         go(KeyEvent.VK_4, PlaceName.DOCUMENTS);
-        open.tabTo("documents.pdf");
+        open.tabTo("documents.write");
         open.press(KeyEvent.VK_SPACE);
         Path project = open.read(() -> open.shell().standing().folder());
         Path out = project.resolveSibling(project.getFileName() + "-documents");

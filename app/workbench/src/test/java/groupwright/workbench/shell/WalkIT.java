@@ -234,13 +234,13 @@ class WalkIT {
     private static void writeThePdfs(OpenWindow open, Path project) throws IOException {
         open.act(() -> open.shell().go(PlaceName.DOCUMENTS));
         open.settle();
-        open.click("documents.pdf");
+        open.click("documents.write");
         Path out = project.resolveSibling(project.getFileName() + "-documents");
-        open.await("the documents are written", () -> Files.exists(out.resolve("claims.pdf")));
+        open.saying("5 files written");
         open.settle();
         try (Stream<Path> files = Files.list(out)) {
             assertEquals(
-                    List.of("claims.pdf", "specification.pdf"),
+                    List.of("brief.pdf", "claims.pdf", "concepts.pdf", "coverage.pdf", "specification.pdf"),
                     files.map(file -> file.getFileName().toString()).sorted().toList());
         }
         byte[] head = Files.readAllBytes(out.resolve("specification.pdf"));

@@ -4,10 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import groupwright.definition.project.ProjectFiles;
+import groupwright.documents.numbers.Measures;
+import groupwright.documents.pages.PaperSize;
+import groupwright.documents.project.Format;
 import groupwright.workbench.Sample;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -44,9 +48,23 @@ class DataFolderTest {
     @Test
     void preferencesAreReadAsTheyWereWritten() throws IOException {
         DataFolder data = new DataFolder(folder);
-        Preferences chosen = new Preferences(Preferences.Dark.YES, 150, "de", Optional.of(folder.resolve("ä b")));
+        DocumentChoices documents = DocumentChoices.USUAL
+                .in("de")
+                .on(PaperSize.LETTER)
+                .with(Measures.IMPERIAL)
+                .as(EnumSet.of(Format.MARKDOWN));
+        Preferences chosen =
+                new Preferences(Preferences.Dark.YES, 150, "de", Optional.of(folder.resolve("ä b")), documents);
         chosen.write(data);
         assertEquals(chosen, Preferences.read(data));
+    }
+
+    @Test
+    void unknownChoicesOfDocumentsAreLeftOut() throws IOException {
+        DataFolder data = new DataFolder(folder);
+        Files.writeString(data.preferences(), "documents.formats=SCROLL,MARKDOWN\n");
+        assertEquals(
+                EnumSet.of(Format.MARKDOWN), Preferences.read(data).documents().formats());
     }
 
     @ParameterizedTest
