@@ -270,13 +270,16 @@ class ProjectDocumentsTest {
     void anEmptyProjectStillHasDocuments() throws IOException {
         Path project = folder.resolve("empty");
         assertEquals(Optional.empty(), NewProject.start(project, "Empty", "EUR", DAY));
-        ProjectDocuments.Outcome outcome = documents(project).write(List.of("claims"), DAY, folder.resolve("out"));
+        ProjectDocuments documents = documents(project);
+        ProjectDocuments.Outcome outcome = documents.write(documents.available(), DAY, folder.resolve("out"));
         assertEquals(List.of(), outcome.problems());
-        ProjectDocuments.Outcome specification =
-                documents(project).write(List.of("specification"), DAY, folder.resolve("out"));
-        assertTrue(
-                specification.problems().get(0).contains("lead concept"),
-                specification.problems().toString());
+        assertEquals(List.of(), outcome.warnings());
+        assertEquals(
+                Format.values().length * documents.available().size(),
+                outcome.written().size());
+        String specification = Files.readString(folder.resolve("out/specification.md"));
+        assertTrue(specification.contains("The project names no lead concept yet."), specification);
+        assertTrue(specification.contains("span no lead concept yet"), specification);
     }
 
     @Test

@@ -76,7 +76,7 @@ class WritingCommandsTest {
                 "templates/service-manual.md", "# Service\n\n{{ project.name }}\n".getBytes(StandardCharsets.UTF_8));
         Run run = project.run("documents", "small", "--only", "service-manual", "--out", "out");
         assertEquals(0, run.exit(), run.err());
-        assertEquals("Wrote service-manual.md, service-manual.pdf of \"Small\" to out\n", run.out());
+        assertEquals("Wrote service-manual.md, service-manual.html, service-manual.pdf of \"Small\" to out\n", run.out());
         assertTrue(Files.readString(folder.resolve("out/service-manual.md")).startsWith("# Service manual\n"));
     }
 
@@ -119,7 +119,7 @@ class WritingCommandsTest {
         assertEquals(0, run.exit(), run.err());
         String text = Files.readString(folder.resolve("out/specification.md"));
         assertAll(
-                () -> assertTrue(text.contains("# Worum es geht"), text),
+                () -> assertTrue(text.contains("# 1 Worum es geht"), text),
                 () -> assertTrue(text.contains("1 in = 25,4 mm"), text),
                 () -> assertFalse(text.contains("What this is about"), text));
     }
