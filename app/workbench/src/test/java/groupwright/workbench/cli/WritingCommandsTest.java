@@ -76,7 +76,8 @@ class WritingCommandsTest {
                 "templates/service-manual.md", "# Service\n\n{{ project.name }}\n".getBytes(StandardCharsets.UTF_8));
         Run run = project.run("documents", "small", "--only", "service-manual", "--out", "out");
         assertEquals(0, run.exit(), run.err());
-        assertEquals("Wrote service-manual.md, service-manual.html, service-manual.pdf of \"Small\" to out\n", run.out());
+        assertEquals(
+                "Wrote service-manual.md, service-manual.html, service-manual.pdf of \"Small\" to out\n", run.out());
         assertTrue(Files.readString(folder.resolve("out/service-manual.md")).startsWith("# Service manual\n"));
     }
 
