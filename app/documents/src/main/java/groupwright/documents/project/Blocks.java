@@ -176,7 +176,7 @@ final class Blocks {
                     "trail",
                     TrailBlocks::picture,
                     new BlockHelp(
-                            "a requirement; without one the agreed requirement that counts most",
+                            "a requirement; without one the agreed and answered requirement that counts most",
                             "A picture: the trail of a requirement from needs to claims",
                             "```trail R-007\n```")),
             new Named(

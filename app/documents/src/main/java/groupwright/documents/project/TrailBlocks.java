@@ -5,6 +5,7 @@ import groupwright.definition.assessment.Assessment.ClaimStanding;
 import groupwright.definition.assessment.ClaimState;
 import groupwright.definition.figure.Ask;
 import groupwright.definition.figure.Level;
+import groupwright.definition.figure.Quantity;
 import groupwright.definition.ledger.Workings;
 import groupwright.definition.record.Claim;
 import groupwright.definition.record.Need;
@@ -73,14 +74,14 @@ final class TrailBlocks {
         return ids.stream().map(RecordId::text).collect(Collectors.joining(", "));
     }
 
-    /** The records behind an answer, runs of neighbours drawn together: "P-003 to P-009". */
+    /** The records behind an answer, many of a kind only counted; the entry of the number names each. */
     private static String records(Trail.Step step) {
         List<RecordId> ids = step.inputs().stream()
                 .map(input -> input.address().record())
                 .distinct()
                 .sorted()
                 .toList();
-        return IdRuns.text(ids);
+        return IdRuns.counted(ids);
     }
 
     /** One row a field that an agreed requirement or a claim rests on: figures, requirements, needs and claims behind it. */
@@ -206,7 +207,8 @@ final class TrailBlocks {
     /**
      * The trail of one requirement as a picture.
      *
-     * @param arguments a requirement; without one the agreed requirement that counts most, of equals the first
+     * @param arguments a requirement; without one the agreed requirement that counts most of those that have an answer and
+     *     a need, of equals the first
      */
     static BlockAnswer picture(Sheet sheet, String arguments) {
         Optional<Requirement> named =
@@ -219,7 +221,11 @@ final class TrailBlocks {
 
     private static Optional<Requirement> weightiest(Sheet sheet) {
         return RequirementBlocks.agreed(sheet).stream()
-                .filter(requirement -> !requirement.criteria().isEmpty())
+                .filter(requirement -> !requirement.answers().isEmpty())
+                .filter(requirement -> sheet.assessment()
+                                .verdict(requirement.id(), sheet.lead())
+                                .value()
+                        instanceof Quantity)
                 .sorted(Comparator.comparingInt((Requirement requirement) -> -requirement.weight()))
                 .findFirst();
     }

@@ -8,15 +8,24 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class IdRunsTest {
+    private static List<RecordId> ids(String... ids) {
+        return Arrays.stream(ids).map(id -> RecordId.parse(id).orElseThrow()).toList();
+    }
+
     private static String text(String... ids) {
-        List<RecordId> read =
-                Arrays.stream(ids).map(id -> RecordId.parse(id).orElseThrow()).toList();
-        return IdRuns.text(read);
+        return IdRuns.text(ids(ids));
     }
 
     @Test
     void threeNeighboursAreARangeTwoAreNot() {
         assertEquals("C-002, P-003–P-005, P-007, P-008", text("C-002", "P-003", "P-004", "P-005", "P-007", "P-008"));
+    }
+
+    @Test
+    void manyRunsOfAKindAreCounted() {
+        List<RecordId> ids = ids("C-002", "P-001", "P-003", "P-005", "P-007", "P-009", "R-001");
+        assertEquals("C-002, 5 / P-001–P-009, R-001", IdRuns.counted(ids));
+        assertEquals("C-002, P-001, P-003, P-005, P-007, P-009, R-001", IdRuns.text(ids));
     }
 
     @Test
