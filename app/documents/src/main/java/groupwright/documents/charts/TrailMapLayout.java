@@ -18,6 +18,9 @@ record TrailMapLayout(double width, double height, List<PlacedLayer> layers) {
     private static final double NARROWEST = 120;
     private static final double GAP = 8;
     private static final double LAYER_GAP = 14;
+    /** Keeps the right frame of a box inside the drawing. */
+    private static final double EDGE = 3;
+
     private static final int MOST_IN_ROW = 3;
 
     /** A layer: its name's lines and its boxes; the dot on the thread is level with the first line. */
@@ -32,7 +35,7 @@ record TrailMapLayout(double width, double height, List<PlacedLayer> layers) {
         double y = 2;
         for (TrailMap.Layer layer : map.layers()) {
             List<String> name = WrappedText.lines(layer.name(), Lettered.LABEL, widths, THREAD - 14);
-            List<PlacedStation> stations = stations(layer, widths, y, room - LEFT - 1);
+            List<PlacedStation> stations = stations(layer, widths, y, room - LEFT - EDGE);
             placed.add(new PlacedLayer(name, y, stations, layer.gap()));
             double bottom = stations.stream()
                     .mapToDouble(station -> station.y() + station.height())

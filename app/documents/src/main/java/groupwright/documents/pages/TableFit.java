@@ -8,7 +8,7 @@ import org.commonmark.ext.gfm.tables.TableCell;
  * What the columns of a table need.
  *
  * @param rows with the head
- * @param least widths of the longest words; of columns of numbers, which do not break, the widest below the head, as
+ * @param least widths of the longest words; of numbers, which do not break, the widest below the head, as
  *     long as that fits
  * @param natural widths of the cells on one line
  * @param hang room at the end of each for the marks of numbers, inside the widths
@@ -28,10 +28,20 @@ record TableFit(List<TableCells> rows, double[] least, double[] natural, double[
         TableCells head = rows.get(0);
         TableFit whole = of(
                 rows,
-                (row, column) -> row != head && head.alignments().get(column) == TableCell.Alignment.RIGHT
+                (row, column) -> row != head
+                                && head.alignments().get(column) == TableCell.Alignment.RIGHT
+                                && startsWithNumber(row.cell(column))
                         ? new Line(row.cell(column)).width()
                         : longestWord(row, column));
         return sum(whole.least) <= width - whole.gaps() ? whole : of(rows, TableFit::longestWord);
+    }
+
+    /** A target such as "at least 50 rpm" may break before its number; a number keeps its unit beside it. */
+    private static boolean startsWithNumber(List<Piece> cell) {
+        return !cell.isEmpty()
+                && (cell.get(0) instanceof Piece.Number
+                        || cell.get(0) instanceof Piece.Word word
+                                && word.run().text().matches("[0-9+\u2212—].*"));
     }
 
     private static double longestWord(TableCells row, int column) {

@@ -9,6 +9,7 @@ import java.util.List;
 /** Lays out the title block. */
 final class TitleLayout {
     private static final double LABEL_ROOM = 68;
+    private static final double LABEL_GAP = 10;
     private static final double LEADING = 12;
     private static final Style LABEL = Style.CAPTION.ofSize(8.25);
 
@@ -27,11 +28,17 @@ final class TitleLayout {
         List<Piece> title = setter.pieces(issue.title(), Style.BODY.strong().ofSize(22));
         slabs.addAll(Paragraphs.slabs(breaker.lines(title, PageGeometry.TEXT_WIDTH), PageGeometry.LEFT, 30, 0));
         slabs.add(gap(7));
+        double labelRoom = issue.facts(labels).stream()
+                .mapToDouble(fact -> typesetter.set(fact.label(), LABEL).stream()
+                                .mapToDouble(Run::width)
+                                .sum()
+                        + LABEL_GAP)
+                .reduce(LABEL_ROOM, Math::max);
         for (Issue.Fact fact : issue.facts(labels)) {
             List<Piece> value = setter.pieces(fact.value(), LABEL.in(Paper.INK));
-            double x = PageGeometry.LEFT + LABEL_ROOM;
+            double x = PageGeometry.LEFT + labelRoom;
             List<Slab> lines = new ArrayList<>(
-                    Paragraphs.slabs(breaker.lines(value, PageGeometry.TEXT_WIDTH - LABEL_ROOM), x, LEADING, 0));
+                    Paragraphs.slabs(breaker.lines(value, PageGeometry.TEXT_WIDTH - labelRoom), x, LEADING, 0));
             List<Run> label = typesetter.set(fact.label(), LABEL);
             lines.set(
                     0,

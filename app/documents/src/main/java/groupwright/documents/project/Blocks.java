@@ -59,6 +59,13 @@ final class Blocks {
                             "A table: agreed requirements, measured on the lead concept",
                             "```verdicts\nAgreed requirements\n```")),
             new Named(
+                    "verdicts-in-short",
+                    RequirementBlocks::verdictsInShort,
+                    new BlockHelp(
+                            "least-weight=8, which leaves out requirements that count less",
+                            "A table: agreed requirements, measured on the lead concept, without bars",
+                            "```verdicts-in-short least-weight=8\nWhat counts most\n```")),
+            new Named(
                     "statements",
                     RequirementBlocks::statements,
                     new BlockHelp(
@@ -67,7 +74,7 @@ final class Blocks {
                     "open",
                     RequirementBlocks::open,
                     new BlockHelp(
-                            "least-weight=8, which leaves out requirements that count less",
+                            "least-weight=8, which leaves out requirements that count less; most=4, which shows the first and counts the rest",
                             "A list: what stands in the way of each agreed requirement that does not meet for certain",
                             "```open\n```")),
             new Named(

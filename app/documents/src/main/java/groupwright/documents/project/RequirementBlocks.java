@@ -18,9 +18,11 @@ import groupwright.documents.numbers.Measured;
 import groupwright.documents.trace.ShownValue;
 import groupwright.documents.trace.TraceEntry;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Blocks about requirements and how they stand for the lead concept. */
@@ -28,6 +30,9 @@ final class RequirementBlocks {
     private RequirementBlocks() {}
 
     private static final String LEAST_WEIGHT = "least-weight";
+    private static final String MOST = "most";
+    /** Where bars stand in a row of verdicts. */
+    private static final int BARS = 4;
 
     static List<Requirement> agreed(Sheet sheet) {
         return sheet.assessment().requirements().stream()
@@ -36,10 +41,8 @@ final class RequirementBlocks {
     }
 
     /** Agreed requirements that count enough. */
-    private static List<Requirement> weighty(Sheet sheet, String block, String arguments) {
-        double least = BlockArguments.of(block, arguments, List.of(LEAST_WEIGHT))
-                .number(LEAST_WEIGHT)
-                .orElse(0.0);
+    private static List<Requirement> weighty(Sheet sheet, BlockArguments arguments) {
+        double least = arguments.number(LEAST_WEIGHT).orElse(0.0);
         return agreed(sheet).stream()
                 .filter(requirement -> requirement.weight() >= least)
                 .toList();
@@ -60,12 +63,27 @@ final class RequirementBlocks {
                 Column.text(sheet.labels().text("verdicts.margin")),
                 sheet.textColumn("verdicts.verdict"));
         List<List<Phrase>> rows = new ArrayList<>();
-        for (Requirement requirement : weighty(sheet, "verdicts", arguments)) {
+        for (Requirement requirement :
+                weighty(sheet, BlockArguments.of("verdicts", arguments, List.of(LEAST_WEIGHT)))) {
             for (Criterion criterion : requirement.criteria()) {
                 rows.add(row(sheet, lead, requirement, criterion));
             }
         }
         return new BlockAnswer.Table(columns, rows);
+    }
+
+    /** The same without bars, for narrow places. */
+    static BlockAnswer verdictsInShort(Sheet sheet, String arguments) {
+        BlockAnswer.Table whole = (BlockAnswer.Table) verdicts(sheet, arguments);
+        return new BlockAnswer.Table(
+                withoutBars(whole.columns()),
+                whole.rows().stream().map(RequirementBlocks::withoutBars).toList());
+    }
+
+    private static <T> List<T> withoutBars(List<T> cells) {
+        List<T> rest = new ArrayList<>(cells);
+        rest.remove(BARS);
+        return rest;
     }
 
     private static List<Phrase> row(Sheet sheet, RecordId lead, Requirement requirement, Criterion criterion) {
@@ -132,22 +150,36 @@ final class RequirementBlocks {
     }
 
     /**
-     * What stands in the way of each agreed requirement that does not meet for certain.
+     * What stands in the way of each agreed requirement that does not meet for certain, in the order of ids; with
+     * {@code most} those that count most first, and how many more there are.
      *
-     * @param arguments {@code least-weight=8} leaves out requirements that count less
+     * @param arguments {@code least-weight=8} leaves out requirements that count less, {@code most=4} all but the first
      */
     static BlockAnswer open(Sheet sheet, String arguments) {
-        List<Phrase> items = new ArrayList<>();
-        for (Requirement requirement : weighty(sheet, "open", arguments)) {
-            Verdict verdict = sheet.assessment().verdict(requirement.id(), sheet.lead());
-            if (!verdict.meetsForCertain()) {
-                items.add(Phrase.of(
+        BlockArguments read = BlockArguments.of("open", arguments, List.of(LEAST_WEIGHT, MOST));
+        Optional<Double> most = read.number(MOST);
+        Comparator<Requirement> order =
+                Comparator.comparingInt(requirement -> most.isEmpty() ? 0 : -requirement.weight());
+        List<Phrase> items = weighty(sheet, read).stream()
+                .sorted(order) // stable, so ids keep their order among equals
+                .flatMap(requirement -> item(sheet, requirement).stream())
+                .toList();
+        int shown = (int) Math.min(items.size(), Math.round(most.orElse((double) items.size())));
+        List<Phrase> first = new ArrayList<>(items.subList(0, shown));
+        if (shown < items.size()) {
+            first.add(Phrase.of(sheet.labels().text("open.more", Integer.toString(items.size() - shown))));
+        }
+        return new BlockAnswer.Items(first);
+    }
+
+    private static Optional<Phrase> item(Sheet sheet, Requirement requirement) {
+        Verdict verdict = sheet.assessment().verdict(requirement.id(), sheet.lead());
+        return verdict.meetsForCertain()
+                ? Optional.empty()
+                : Optional.of(Phrase.of(
                         new Inline.Plain(requirement.id() + " " + requirement.title() + ": "),
                         new Inline.Judged(Marks.verdict(verdict)),
                         new Inline.Plain(why(sheet, requirement, verdict))));
-            }
-        }
-        return new BlockAnswer.Items(items);
     }
 
     private static String why(Sheet sheet, Requirement requirement, Verdict verdict) {

@@ -18,7 +18,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 
 /** A concept beside what it is measured against. */
@@ -86,10 +85,6 @@ final class YardstickBlocks {
     private static Phrase known(Sheet sheet, Figure figure, YardstickValue value) {
         ShownValue shown = sheet.text().of(figure, Quantity.of(value.value().value(), new Unit(value.unit())));
         String basis = sheet.labels().text("basis." + value.basis().name().toLowerCase(Locale.ROOT));
-        return Phrase.of(shown.text() + ", "
-                + Optional.of(value.configuration())
-                        .filter(configuration -> !configuration.isEmpty())
-                        .map(configuration -> basis + ", " + configuration)
-                        .orElse(basis));
+        return Phrase.of(shown.text() + ", " + basis);
     }
 }

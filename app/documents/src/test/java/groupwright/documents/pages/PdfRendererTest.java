@@ -332,7 +332,7 @@ class PdfRendererTest {
                 Sample.empty().with("t", new BlockAnswer.Table(List.of(Column.number("A"), Column.number("B")), rows));
         try (ReadPdf pdf = read("```t\n```\n", content)) {
             String margin = pdf.marginText(1);
-            assertTrue(margin.matches("(?s).*\\d+ more in the list of figures\\s*"), margin);
+            assertTrue(margin.matches("(?s).*\\d+ more in the annex\\s*"), margin);
             assertTrue(margin.contains("Figure 1, subject"), margin);
         }
     }

@@ -42,7 +42,7 @@ class DecidingBlocksTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals("1757\u202Fg", mass.get(1));
-        assertEquals("2214\u202Fg, measured, chain at 116 links", mass.get(2));
+        assertEquals("2214\u202Fg, measured", mass.get(2));
     }
 
     @Test
@@ -65,6 +65,16 @@ class DecidingBlocksTest {
         assertEquals(
                 new Unanswered("least-weight is \"much\"; write a number from 0"),
                 content.block("verdicts", "least-weight=much"));
+    }
+
+    @Test
+    void whatIsOpenCanBeShortAndThenSaysHowMuchMoreThereIs() {
+        List<String> all = SampleProject.items(content.block("open", "least-weight=8"));
+        List<String> few = SampleProject.items(content.block("open", "least-weight=8 most=2"));
+        assertEquals(3, few.size());
+        assertEquals((all.size() - 2) + " more; the specification lists all.", few.get(2));
+        assertTrue(few.get(0).startsWith("R-017 "), "of weight 10: " + few.get(0));
+        assertTrue(all.get(0).startsWith("R-001 "), "in the order of ids: " + all.get(0));
     }
 
     @Test
