@@ -31,7 +31,7 @@ final class CoverageBlocks {
 
     /**
      * One row for each need and each requirement that answers it: how far that requirement is for the lead concept. A need
-     * without a requirement has a row of its own; a need's words stand in its first row.
+     * without a requirement has a row of its own. Each row says all, so that rows can be filtered.
      *
      * @param arguments a rider group, whose needs and verdicts count then; all needs and the verdict over all groups without
      */
@@ -66,7 +66,7 @@ final class CoverageBlocks {
                     || requirement.riders().isEmpty()
                     || requirement.riders().contains(riders.get().id());
             if (concerns && requirement.answers().contains(need.id())) {
-                List<Phrase> row = start(sheet, need, rows.isEmpty() ? words : "");
+                List<Phrase> row = start(sheet, need);
                 row.add(Phrase.of(requirement.id() + " " + requirement.title()));
                 row.add(reached(sheet, requirement));
                 row.add(verdict(sheet, riders, requirement));
@@ -74,7 +74,7 @@ final class CoverageBlocks {
             }
         }
         if (rows.isEmpty()) {
-            List<Phrase> gap = start(sheet, need, words);
+            List<Phrase> gap = start(sheet, need);
             gap.add(Phrase.of(sheet.labels().text("coverage.noRequirement")));
             gap.addAll(List.of(Phrase.of("—"), Phrase.of("—")));
             rows.add(gap);
@@ -82,10 +82,10 @@ final class CoverageBlocks {
         return rows;
     }
 
-    private static List<Phrase> start(Sheet sheet, Need need, String words) {
+    private static List<Phrase> start(Sheet sheet, Need need) {
         return new ArrayList<>(List.of(
                 Phrase.of(need.id().text()),
-                Phrase.of(words),
+                Phrase.of("“" + need.words() + "”"),
                 Phrase.of(
                         sheet.labels().text("needs." + need.importance().name().toLowerCase(Locale.ROOT)))));
     }
