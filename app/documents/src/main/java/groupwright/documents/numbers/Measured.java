@@ -30,12 +30,12 @@ public final class Measured {
 
     /** A number with a fixed count of decimals, counted in the unit it is kept in. */
     public String number(double value, int decimals) {
-        return reader.number(converted(value), shownDecimals(decimals));
+        return reader.number(converted(value), shownDecimals(value, decimals));
     }
 
     /** A number with its sign always shown, as margins are. */
     public String signed(double value, int decimals) {
-        return reader.signed(converted(value), shownDecimals(decimals));
+        return reader.signed(converted(value), shownDecimals(value, decimals));
     }
 
     /** A number with as many decimals as it needs in the unit it is kept in. */
@@ -68,8 +68,12 @@ public final class Measured {
         return conversion.map(way -> way.of(value)).orElse(value);
     }
 
-    private int shownDecimals(int decimals) {
-        return Math.max(
-                0, decimals + conversion.map(Conversion::furtherDecimals).orElse(0));
+    /** Of a number that is shown as it was entered, those it was entered with are counted. */
+    private int shownDecimals(double value, int decimals) {
+        if (conversion.isEmpty()) {
+            return decimals;
+        }
+        int kept = decimals > Reader.MOST_PADDED ? Math.min(decimals, Reader.decimals(value)) : decimals;
+        return Math.max(0, kept + conversion.get().furtherDecimals());
     }
 }

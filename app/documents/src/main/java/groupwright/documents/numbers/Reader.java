@@ -16,7 +16,7 @@ import java.util.Locale;
  */
 public record Reader(Locale locale, Measures measures) {
     /** Figures of finer resolution pass numbers on as they were entered. */
-    private static final int MOST_PADDED = 5;
+    static final int MOST_PADDED = 5;
 
     private static final char THIN_SPACE = '\u2009';
     private static final String MINUS = "\u2212";

@@ -85,7 +85,7 @@ final class CoverageBlocks {
     private static List<Phrase> start(Sheet sheet, Need need) {
         return new ArrayList<>(List.of(
                 Phrase.of(need.id().text()),
-                Phrase.of("“" + need.words() + "”"),
+                Phrase.of(sheet.quoted(need)),
                 Phrase.of(
                         sheet.labels().text("needs." + need.importance().name().toLowerCase(Locale.ROOT)))));
     }

@@ -17,8 +17,6 @@ import org.commonmark.parser.Parser;
 
 /** Puts the words of another language in the place of a template's own, before anything is filled in. */
 final class Translation {
-    private static final String PLACEHOLDER = "\\{\\{.*?}}";
-
     private final Wording wording;
     private final Parser parser;
     private final TreeSet<Integer> missing = new TreeSet<>(); // a repeated section lacks its words once
@@ -59,11 +57,26 @@ final class Translation {
             if (words.isPresent()) {
                 replace(block, words.get().markdown());
                 places.ofBlocks.put(block, Origin.ofWords(words.get()));
-            } else if (original.replaceAll(PLACEHOLDER, "").codePoints().anyMatch(Character::isLetter)) {
+            } else if (hasWords(original)) {
                 missing.add(origin.line(block));
             }
         }
         return places;
+    }
+
+    /** Whether letters stand outside of double braces; one look at each sign, whatever the braces are. */
+    private static boolean hasWords(String text) {
+        int at = 0;
+        while (at < text.length()) {
+            int open = text.indexOf("{{", at);
+            int end = open < 0 ? text.length() : open;
+            if (text.substring(at, end).codePoints().anyMatch(Character::isLetter)) {
+                return true;
+            }
+            int close = open < 0 ? -1 : text.indexOf("}}", open);
+            at = close < 0 ? text.length() : close + 2;
+        }
+        return false;
     }
 
     /** One sentence if blocks had no words. */

@@ -28,6 +28,8 @@ class MeasuredTest {
             907.18474, kg,   0, 2000,   lb
             # the pound-force by the standard acceleration of 9.80665 m/s² (3rd CGPM, 1901)
             4.4482216152605, N, 1, 1.00, lbf
+            # kept as entered, a whole number of newtons: one decimal is as fine
+            9120,      N,    9, 2050.3, lbf
             # the same in both
             40,        N·m,  1, 40.0,   N·m
             250,       W,    0, 250,    W
