@@ -1,6 +1,6 @@
 package groupwright.documents.pages;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -10,12 +10,13 @@ import java.util.List;
  * @param spaces before each word
  * @param indent room that a mark at the start takes from every line
  */
-record CellWords(List<Double> words, List<Double> spaces, double indent) {
+record CellWords(double[] words, double[] spaces, double indent) {
     private static final double BREAK = -1;
 
     static CellWords of(List<Piece> cell) {
-        List<Double> words = new ArrayList<>();
-        List<Double> spaces = new ArrayList<>();
+        double[] words = new double[cell.size()];
+        double[] spaces = new double[cell.size()];
+        int count = 0;
         double indent = 0;
         double space = 0;
         boolean inWord = false;
@@ -26,20 +27,19 @@ record CellWords(List<Double> words, List<Double> spaces, double indent) {
                 space = inWord ? piece.width() : space + piece.width();
                 inWord = false;
             } else if (piece instanceof Piece.Break) {
-                words.add(BREAK);
-                spaces.add(0.0);
+                words[count++] = BREAK;
                 inWord = false;
                 space = 0;
             } else if (inWord) {
-                words.set(words.size() - 1, words.get(words.size() - 1) + piece.width());
+                words[count - 1] += piece.width();
             } else {
-                words.add(piece.width());
-                spaces.add(space);
+                words[count] = piece.width();
+                spaces[count++] = space;
                 inWord = true;
                 space = 0;
             }
         }
-        return new CellWords(words, spaces, indent);
+        return new CellWords(Arrays.copyOf(words, count), spaces, indent);
     }
 
     /** Lines in a room; a word wider than it takes as many as it must be cut into. Cost grows with the words. */
@@ -47,16 +47,16 @@ record CellWords(List<Double> words, List<Double> spaces, double indent) {
         double room = Math.max(1, width - indent) + 0.01;
         int lines = 1;
         double used = 0;
-        for (int i = 0; i < words.size(); i++) {
-            double word = words.get(i);
+        for (int i = 0; i < words.length; i++) {
+            double word = words[i];
             if (word == BREAK) {
                 lines++;
                 used = 0;
-            } else if (used > 0 && used + spaces.get(i) + word > room) {
+            } else if (used > 0 && used + spaces[i] + word > room) {
                 lines++;
                 used = word;
             } else {
-                used += (used > 0 ? spaces.get(i) : 0) + word;
+                used += (used > 0 ? spaces[i] : 0) + word;
             }
             if (used > room) {
                 lines += (int) Math.ceil(used / room) - 1;

@@ -14,19 +14,19 @@ import java.util.concurrent.ConcurrentHashMap;
  * out and paint with it, while one of them writes files.
  */
 public final class FontShelf {
-    private final Map<Face, BaseFont> drawn = new ConcurrentHashMap<>();
-    private final Map<Face, BaseFont> tabular = new ConcurrentHashMap<>();
-    private final Map<Face, Map<Integer, Integer>> drawnWidths = new ConcurrentHashMap<>();
-    private final Map<Face, Map<Integer, Integer>> tabularWidths = new ConcurrentHashMap<>();
+    private final Map<Face, FontMetrics> drawn = new ConcurrentHashMap<>();
+    private final Map<Face, FontMetrics> tabular = new ConcurrentHashMap<>();
     private final Map<Face, java.awt.Font> drawnOutlines = new ConcurrentHashMap<>();
     private final Map<Face, java.awt.Font> tabularOutlines = new ConcurrentHashMap<>();
     private final GlyphShapes shapes = new GlyphShapes();
 
     /** The font to write a style with. Tabular digits are a font of their own, see {@link TabularFont}. */
     BaseFont font(Style style) {
-        return isTabular(style)
-                ? tabular.computeIfAbsent(style.face(), face -> font(face, TabularFont.of(bytes(face))))
-                : drawn(style.face());
+        return metrics(style).font();
+    }
+
+    private FontMetrics metrics(Style style) {
+        return isTabular(style) ? tabular(style.face()) : drawn(style.face());
     }
 
     /** Digits of the monospaced face are equally wide anyway. */
@@ -35,14 +35,12 @@ public final class FontShelf {
     }
 
     boolean has(Face face, int sign) {
-        return drawn(face).charExists(sign);
+        return drawn(face).has(sign);
     }
 
-    /** Room of a sign in thousandths of the size. */
+    /** Room of a sign that is there, in thousandths of the size. */
     int advance(int sign, Style style) {
-        Map<Face, Map<Integer, Integer>> widths = isTabular(style) ? tabularWidths : drawnWidths;
-        return widths.computeIfAbsent(style.face(), key -> new ConcurrentHashMap<>())
-                .computeIfAbsent(sign, key -> font(style).getWidth(Character.toString(sign)));
+        return metrics(style).advance(sign);
     }
 
     /** The outlines a style is drawn with. */
@@ -70,8 +68,16 @@ public final class FontShelf {
         return shapes;
     }
 
-    private BaseFont drawn(Face face) {
-        return drawn.computeIfAbsent(face, any -> font(face, bytes(face)));
+    private FontMetrics drawn(Face face) {
+        FontMetrics known = drawn.get(face); // no lambda is made where it is known, which is nearly always
+        return known != null ? known : drawn.computeIfAbsent(face, any -> new FontMetrics(font(face, bytes(face))));
+    }
+
+    private FontMetrics tabular(Face face) {
+        FontMetrics known = tabular.get(face);
+        return known != null
+                ? known
+                : tabular.computeIfAbsent(face, any -> new FontMetrics(font(face, TabularFont.of(bytes(face)))));
     }
 
     private static String name(Face face) {

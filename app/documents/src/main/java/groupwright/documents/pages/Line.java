@@ -11,7 +11,11 @@ record Line(List<Piece> pieces) {
     }
 
     double width() {
-        return pieces.stream().mapToDouble(Piece::width).sum();
+        double sum = 0;
+        for (Piece piece : pieces) {
+            sum += piece.width();
+        }
+        return sum;
     }
 
     /** Width of the mark at the end, which stands outside a column of digits. */

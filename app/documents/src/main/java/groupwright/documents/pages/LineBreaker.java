@@ -27,7 +27,7 @@ final class LineBreaker {
                 spaces += line.isEmpty() ? 0 : first.width();
                 line.addAll(line.isEmpty() ? List.of() : cluster);
             } else {
-                double wide = cluster.stream().mapToDouble(Piece::width).sum();
+                double wide = width(cluster);
                 if (used + spaces + wide > width + 0.01 && !line.isEmpty()) {
                     lines.add(ended(line));
                     used = spaces = 0;
@@ -39,6 +39,14 @@ final class LineBreaker {
         }
         lines.add(ended(line));
         return lines;
+    }
+
+    private static double width(List<Piece> cluster) {
+        double sum = 0;
+        for (Piece piece : cluster) {
+            sum += piece.width();
+        }
+        return sum;
     }
 
     /** Width of the widest thing that does not break. */
@@ -115,7 +123,7 @@ final class LineBreaker {
         if (cluster.isEmpty()) {
             return;
         }
-        if (cluster.stream().mapToDouble(Piece::width).sum() <= width) {
+        if (width(cluster) <= width) {
             clusters.add(cluster);
             return;
         }

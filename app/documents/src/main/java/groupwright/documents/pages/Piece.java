@@ -95,6 +95,10 @@ sealed interface Piece {
     }
 
     private static double width(List<Run> runs) {
-        return runs.stream().mapToDouble(Run::width).sum();
+        double sum = 0;
+        for (Run run : runs) {
+            sum += run.width();
+        }
+        return sum;
     }
 }

@@ -3,6 +3,7 @@ package groupwright.documents.pages;
 import groupwright.documents.labels.Labels;
 import java.text.Normalizer;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,10 +11,14 @@ import java.util.Map;
 /** Turns text into runs of glyphs. A sign that no face has becomes visible as its number and is reported. */
 final class Typesetter {
     private static final int CONTEXT = 40;
+    private static final int MOST_KNOWN = 20_000;
 
     private final FontShelf shelf;
     private final PageGeometry geometry;
     private final Map<Integer, String> missing = new LinkedHashMap<>();
+    private final Map<Words, List<Run>> known = new HashMap<>(); // looked up only: most words of a document come again
+
+    private record Words(String text, Style style) {}
 
     Typesetter(FontShelf shelf, PageGeometry geometry) {
         this.shelf = shelf;
@@ -36,6 +41,20 @@ final class Typesetter {
      * @param whole the text around it, for telling where a sign without glyph stands
      */
     List<Run> set(String part, Style style, String whole) {
+        Words words = new Words(part, style);
+        List<Run> before = known.get(words);
+        if (before != null) {
+            return before;
+        }
+        List<Run> runs = List.copyOf(runs(part, style, whole));
+        if (known.size() >= MOST_KNOWN) {
+            known.clear();
+        }
+        known.put(words, runs);
+        return runs;
+    }
+
+    private List<Run> runs(String part, Style style, String whole) {
         String text = Normalizer.normalize(part, Normalizer.Form.NFC);
         List<Run> runs = new ArrayList<>();
         StringBuilder same = new StringBuilder();
@@ -59,8 +78,10 @@ final class Typesetter {
 
     /** A run whose signs are known to be there. */
     Run run(String text, Style style) {
-        double thousandths =
-                text.codePoints().mapToDouble(sign -> advance(sign, style)).sum();
+        double thousandths = 0;
+        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+            thousandths += advance(text.codePointAt(i), style);
+        }
         return new Run(text, style, thousandths * style.size() / 1000);
     }
 

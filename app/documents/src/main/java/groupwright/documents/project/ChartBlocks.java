@@ -116,6 +116,6 @@ final class ChartBlocks {
     }
 
     private static BlockAnswer nothing(Sheet sheet) {
-        return new BlockAnswer.Paragraph(Phrase.of(sheet.labels().text("nothing.toShow")));
+        return sheet.nothing();
     }
 }

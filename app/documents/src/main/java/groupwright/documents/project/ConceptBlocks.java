@@ -53,6 +53,9 @@ final class ConceptBlocks {
             throw new Invalid("", "the block names no figure", "write for example figures gear-range, largest-step");
         }
         List<Concept> concepts = sheet.assessment().concepts();
+        if (concepts.isEmpty()) {
+            return sheet.nothing();
+        }
         List<Column> columns = new ArrayList<>(List.of(
                 sheet.textColumn("block.figure"), sheet.textColumn("block.for"), sheet.textColumn("block.unit")));
         concepts.forEach(concept -> columns.add(Column.number(concept.id().text())));

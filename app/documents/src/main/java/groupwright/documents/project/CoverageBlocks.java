@@ -210,6 +210,9 @@ final class CoverageBlocks {
     static BlockAnswer counts(Sheet sheet, String arguments) {
         BlockArguments.of("verdict-counts", arguments, List.of());
         List<Concept> concepts = sheet.assessment().concepts();
+        if (concepts.isEmpty()) {
+            return sheet.nothing();
+        }
         List<Column> columns = new ArrayList<>(List.of(sheet.textColumn("verdicts.verdict")));
         concepts.forEach(concept -> columns.add(Column.number(concept.id().text())));
         List<List<Phrase>> rows = new ArrayList<>();

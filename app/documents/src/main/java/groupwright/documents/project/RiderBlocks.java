@@ -22,6 +22,9 @@ final class RiderBlocks {
     /** Rider groups as columns, what is known of them as rows. */
     static BlockAnswer groups(Sheet sheet, String arguments) {
         List<RiderGroup> groups = sheet.assessment().riderGroups();
+        if (groups.isEmpty()) {
+            return sheet.nothing();
+        }
         List<Column> columns = new ArrayList<>(List.of(sheet.textColumn("block.of")));
         groups.forEach(group -> columns.add(Column.number(group.id() + " " + group.title())));
         List<List<Phrase>> rows = new ArrayList<>();

@@ -16,6 +16,7 @@ import groupwright.definition.record.RecordId;
 import groupwright.definition.record.RecordKind;
 import groupwright.definition.record.RecordKinds;
 import groupwright.definition.record.Settings;
+import groupwright.documents.content.BlockAnswer;
 import groupwright.documents.content.Column;
 import groupwright.documents.content.Inline;
 import groupwright.documents.content.Phrase;
@@ -113,6 +114,11 @@ record Sheet(
                         .append(' ')
                         .append(value));
         return words.toString();
+    }
+
+    /** Says that there is nothing to show, where a table would be all head. */
+    BlockAnswer nothing() {
+        return new BlockAnswer.Paragraph(Phrase.of(labels.text("nothing.toShow")));
     }
 
     /** Whether the catalogue has a figure. */

@@ -215,8 +215,7 @@ final class TrailBlocks {
                 BlockArguments.of("trail", arguments, List.of()).one(sheet, Requirement.class, "requirement");
         return named.or(() -> weightiest(sheet))
                 .map(requirement -> picture(sheet, requirement))
-                .orElseGet(
-                        () -> new BlockAnswer.Paragraph(Phrase.of(sheet.labels().text("nothing.toShow"))));
+                .orElseGet(() -> sheet.nothing());
     }
 
     private static Optional<Requirement> weightiest(Sheet sheet) {
