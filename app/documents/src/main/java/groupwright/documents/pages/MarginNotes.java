@@ -106,8 +106,18 @@ final class MarginNotes {
         if (!detail.isBlank()) {
             List<Line> details = breaker.lines(setter.pieces(detail, DETAIL), width);
             lines.addAll(details.subList(0, Math.min(MOST_DETAIL_LINES, details.size())));
+            if (details.size() > MOST_DETAIL_LINES) {
+                lines.set(lines.size() - 1, cutShort(lines.get(lines.size() - 1)));
+            }
         }
         return lines;
+    }
+
+    /** Says that a text goes on. */
+    private Line cutShort(Line last) {
+        List<Piece> pieces = new ArrayList<>(last.pieces());
+        pieces.addAll(setter.pieces("…", DETAIL));
+        return new Line(pieces);
     }
 
     private Slab more(int count) {

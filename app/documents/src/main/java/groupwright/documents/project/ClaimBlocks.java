@@ -32,7 +32,7 @@ final class ClaimBlocks {
                 rows.add(List.of(
                         Phrase.of(claim.id().text()),
                         wording(sheet, claim),
-                        sheet.plain(claim.basis()),
+                        claim.basis().isEmpty() ? sheet.plain("") : live(sheet, claim.basis()),
                         sheet.plain(claim.channel()),
                         Phrase.of(last.by() + ", " + sheet.reader().day(last.date()))));
             }
@@ -42,8 +42,12 @@ final class ClaimBlocks {
 
     /** The wording with its numbers live. */
     static Phrase wording(Sheet sheet, Claim claim) {
+        return live(sheet, claim.wording());
+    }
+
+    private static Phrase live(Sheet sheet, String text) {
         List<Inline> parts = new ArrayList<>();
-        for (LiveText.Segment segment : LiveText.parse(claim.wording()).segments()) {
+        for (LiveText.Segment segment : LiveText.parse(text).segments()) {
             if (segment instanceof LiveText.Plain plain) {
                 parts.add(new Inline.Plain(plain.text()));
             } else if (segment instanceof LiveText.Live live) {
@@ -65,10 +69,15 @@ final class ClaimBlocks {
                     rows.add(List.of(
                             Phrase.of(standing.claim().id().text()),
                             Phrase.of(sheet.labels().text("claim." + state.name())),
-                            sheet.plain(standing.detail())));
+                            sheet.plain(why(standing))));
                 }
             }
         }
         return new BlockAnswer.Table(columns, rows);
+    }
+
+    /** What the ledger finds, or else what people noted. */
+    private static String why(ClaimStanding standing) {
+        return standing.detail().isEmpty() ? standing.claim().stateReason() : standing.detail();
     }
 }

@@ -1,9 +1,11 @@
 package groupwright.documents.project;
 
 import groupwright.definition.ledger.View;
+import groupwright.definition.problem.Problem;
 import groupwright.definition.project.ProjectFiles;
 import groupwright.definition.record.Concept;
 import groupwright.definition.record.Project;
+import groupwright.definition.record.RecordId;
 import groupwright.documents.labels.Labels;
 import groupwright.documents.numbers.Reader;
 import groupwright.documents.template.DocumentBuilder;
@@ -17,6 +19,7 @@ import java.util.Optional;
 /** Fills the templates of a project. */
 record Drafting(View view, ProjectFiles project, TemplateShelf shelf, Reader reader) {
     private static final int SHOWN_HASH_DIGITS = 16;
+    private static final int MOST_NAMED = 3;
 
     /** The date documents carry: the one asked for, or the project's own. */
     Optional<LocalDate> day(Optional<LocalDate> asked) {
@@ -63,11 +66,33 @@ record Drafting(View view, ProjectFiles project, TemplateShelf shelf, Reader rea
                 settings().name(),
                 settings().company(),
                 lead,
-                labels.text("document.draft"),
+                state(labels),
                 day,
                 reader.day(day),
                 project.contentHash().hex().substring(0, SHOWN_HASH_DIGITS),
                 reader.locale(),
                 reader.measures());
+    }
+
+    /** Says on each page what the document lacks: records that could not be read are in no table. */
+    private String state(Labels labels) {
+        List<String> unread = project.problems().stream()
+                .map(Problem::file)
+                .distinct()
+                .filter(this::isLost)
+                .toList();
+        if (unread.isEmpty()) {
+            return labels.text("document.draft");
+        }
+        return unread.size() <= MOST_NAMED
+                ? labels.text("document.without", String.join(labels.text("list.separator"), unread))
+                : labels.text("document.withoutMany", Integer.toString(unread.size()));
+    }
+
+    private boolean isLost(String file) {
+        String name = file.substring(file.lastIndexOf('/') + 1).replaceFirst("\\.json$", "");
+        return RecordId.parse(name)
+                .filter(id -> view.definition().get(id).isEmpty())
+                .isPresent();
     }
 }

@@ -3,6 +3,7 @@ package groupwright.documents.project;
 import groupwright.definition.figure.Ask;
 import groupwright.definition.figure.Figure;
 import groupwright.definition.figure.Quantity;
+import groupwright.definition.figure.Scope;
 import groupwright.definition.figure.Unit;
 import groupwright.definition.record.Concept;
 import groupwright.definition.record.Invalid;
@@ -75,11 +76,28 @@ final class YardstickBlocks {
 
     private static Phrase own(Sheet sheet, Concept concept, Compared compared) {
         try {
-            Ask ask = sheet.ask(compared.question() + " " + concept.id());
+            Ask ask = sheet.ask(compared.question() + " " + concept.id() + asking(sheet, compared));
             return Phrase.of(sheet.live(ask));
         } catch (Invalid aboutMore) { // a figure of riders or bikes has no one value for a concept
             return Phrase.of("—");
         }
+    }
+
+    /** The requirement whose results count, for a figure that is asked of one: the first that asks the same. */
+    private static String asking(Sheet sheet, Compared compared) {
+        boolean ofRequirement = sheet.view()
+                .catalogue()
+                .find(compared.figure())
+                .filter(figure -> figure.scopes().contains(Scope.REQUIREMENT))
+                .isPresent();
+        return sheet.assessment().requirements().stream()
+                .filter(requirement -> ofRequirement
+                        && requirement.criteria().stream()
+                                .anyMatch(criterion ->
+                                        compared.equals(new Compared(criterion.figure(), criterion.parameters()))))
+                .findFirst()
+                .map(requirement -> " " + requirement.id())
+                .orElse("");
     }
 
     private static Phrase known(Sheet sheet, Figure figure, YardstickValue value) {

@@ -1,6 +1,7 @@
 package groupwright.documents.project;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import groupwright.definition.assessment.Assessment;
@@ -43,6 +44,26 @@ class DecidingBlocksTest {
                 .orElseThrow();
         assertEquals("1757\u202Fg", mass.get(1));
         assertEquals("2214\u202Fg, measured", mass.get(2));
+    }
+
+    @Test
+    void aTestedValueStandsBesideTheYardsticksToo() {
+        List<String> lever = rows("yardsticks", "lead").stream()
+                .filter(row -> row.get(0).contains("lever-force"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals("24\u202FN", lever.get(1), "the result of R-015");
+    }
+
+    @Test
+    void claimsShowLiveNumbersInTheirBasisAndWhatPeopleNoted() {
+        String holding = rows("claims-that-hold", "").toString();
+        assertFalse(holding.contains("{{"), holding);
+        List<String> proposed = rows("claims-not-to-use", "").stream()
+                .filter(row -> row.get(0).equals("K-001"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals("R-007 misses; wait for the cassette", proposed.get(2));
     }
 
     @Test

@@ -283,6 +283,28 @@ class ProjectDocumentsTest {
     }
 
     @Test
+    void aRecordThatCannotBeReadIsNamedOnTheDocument() throws IOException {
+        Path project = folder.resolve("broken");
+        try (Stream<Path> all = Files.walk(SAMPLE)) {
+            for (Path file : all.toList()) {
+                Path target = project.resolve(SAMPLE.relativize(file).toString());
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(target);
+                } else {
+                    Files.copy(file, target);
+                }
+            }
+        }
+        Files.writeString(project.resolve("requirements/R-005.json"), "{");
+        ProjectDocuments.Outcome outcome = documents(project).write(List.of("brief"), DAY, folder.resolve("out"));
+        assertEquals(List.of(), outcome.problems());
+        String brief = Files.readString(folder.resolve("out/brief.md"));
+        assertTrue(
+                brief.contains("- State: draft without requirements/R-005.json, which cannot be read"),
+                brief.substring(0, 400));
+    }
+
+    @Test
     void withoutADateNothingIsWritten() {
         Path project = folder.resolve("undated");
         assertEquals(Optional.empty(), NewProject.start(project, "Undated", "EUR", Optional.empty()));
