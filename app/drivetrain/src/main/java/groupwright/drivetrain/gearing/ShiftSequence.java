@@ -48,6 +48,19 @@ public record ShiftSequence(List<Gear> gears, List<Shift> shifts) {
         return shifts.stream().mapToDouble(Shift::stepPct).max();
     }
 
+    /**
+     * Cadence in rpm just after each shift of the sequence, each from the same cadence before it, at the same speed.
+     *
+     * @param cadenceRpm cadence before each shift in rpm
+     * @return one cadence for each shift, never above the one before it
+     * @throws IllegalArgumentException if the cadence is negative or not finite
+     */
+    public List<Double> cadencesAfterRpm(double cadenceRpm) {
+        return shifts.stream()
+                .map(shift -> shift.from().cadenceAfterShiftRpm(shift.to(), cadenceRpm))
+                .toList();
+    }
+
     /** How many of the shifts move the chain to another ring. */
     public long frontShifts() {
         return shifts.stream().filter(shift -> shift.ringsMoved() != 0).count();

@@ -42,8 +42,7 @@ record Motion(double massKg, RoadForces forces, Legs legs) {
             } else {
                 high = speed;
             }
-            double growth =
-                    massKg * speed + way * (forces.growthNsPerM(speed) - legs.growthNsPerM(speed));
+            double growth = massKg * speed + way * (forces.growthNsPerM(speed) - legs.growthNsPerM(speed));
             double next = speed - missing / growth;
             if (!(next > low && next < high)) {
                 next = (low + high) / 2;

@@ -51,8 +51,7 @@ public record Ride(
     }
 
     /** A ride with the usual way of shifting. */
-    public static Ride of(
-            Profile terrain, GearSet gears, Wheel wheel, RidingSystem system, Air air, RiderPlan rider) {
+    public static Ride of(Profile terrain, GearSet gears, Wheel wheel, RidingSystem system, Air air, RiderPlan rider) {
         return new Ride(terrain, gears, wheel, system, air, rider, ShiftPolicy.USUAL);
     }
 }

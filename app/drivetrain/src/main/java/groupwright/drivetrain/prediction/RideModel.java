@@ -103,7 +103,10 @@ public final class RideModel {
 
     private Legs legs(double wheelW) {
         double development = gearbox.developmentM(gear);
-        double mostN = ride.rider().mostTorqueNm() * 2 * StrictMath.PI / development
+        double mostN = ride.rider().mostTorqueNm()
+                * 2
+                * StrictMath.PI
+                / development
                 * ride.system().efficiency();
         return new Legs(wheelW, mostN, development * ride.rider().cadence().mostRpm() / 60);
     }

@@ -32,8 +32,10 @@ public record RiderPlan(
         }
         for (int i = 1; i < power.size(); i++) {
             if (power.get(i).grade() <= power.get(i - 1).grade()) {
-                throw new IllegalArgumentException("the powers of a rider must be ordered by rising grade, but %s follows %s"
-                        .formatted(power.get(i).grade(), power.get(i - 1).grade()));
+                throw new IllegalArgumentException(
+                        "the powers of a rider must be ordered by rising grade, but %s follows %s"
+                                .formatted(
+                                        power.get(i).grade(), power.get(i - 1).grade()));
             }
         }
         Bounds.within("the coasting grade", coastingGrade, -1, 1, "");
@@ -68,8 +70,7 @@ public record RiderPlan(
     /** A plan with the usual torque and walking pace, see {@link #usual}. */
     public static RiderPlan of(
             List<GradePower> power, double coastingGrade, double downhillCapKmh, CadenceHabits cadence) {
-        double most =
-                power.stream().mapToDouble(GradePower::crankPowerW).max().orElse(0);
+        double most = power.stream().mapToDouble(GradePower::crankPowerW).max().orElse(0);
         double halfLeastRadPerS = cadence.leastRpm() / 2 * 2 * StrictMath.PI / 60;
         return new RiderPlan(
                 power,

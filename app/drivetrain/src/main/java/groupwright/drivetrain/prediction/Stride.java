@@ -41,8 +41,8 @@ record Stride(double fromMps, double toMps, double wayM, Kind kind, double drive
 
     /** On foot no gear limits the force, and nobody is faster than walking pace. */
     private static Stride onFoot(Motion motion, double from, double way, Limits limits) {
-        Motion feet =
-                new Motion(motion.massKg(), motion.forces(), new Legs(limits.wheelW(), Double.MAX_VALUE, Double.MAX_VALUE));
+        Motion feet = new Motion(
+                motion.massKg(), motion.forces(), new Legs(limits.wheelW(), Double.MAX_VALUE, Double.MAX_VALUE));
         double to = RideModel.SLOWEST_MPS;
         if (feet.missingJ(from, limits.paceMps(), way) <= 0) {
             to = limits.paceMps();
@@ -58,8 +58,7 @@ record Stride(double fromMps, double toMps, double wayM, Kind kind, double drive
     private static Stride held(Motion motion, double from, double way, double cap) {
         double needed = motion.neededJ(from, cap, way);
         double legsJ = Math.max(0, needed);
-        return new Stride(
-                from, cap, way, pedalledIf(legsJ), legsJ, Math.max(0, -needed), kinetic(motion, from, cap));
+        return new Stride(from, cap, way, pedalledIf(legsJ), legsJ, Math.max(0, -needed), kinetic(motion, from, cap));
     }
 
     private static Kind pedalledIf(double legsJ) {

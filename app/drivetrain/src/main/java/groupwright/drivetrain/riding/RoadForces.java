@@ -10,8 +10,7 @@ package groupwright.drivetrain.riding;
  * @param headwindMps wind along the road in m/s, positive against the rider
  * @param bearings drag of the wheel bearings
  */
-public record RoadForces(
-        double rollingN, double slopeN, double airKgPerM, double headwindMps, BearingDrag bearings) {
+public record RoadForces(double rollingN, double slopeN, double airKgPerM, double headwindMps, BearingDrag bearings) {
 
     /**
      * The forces of a system in some air on a grade.

@@ -20,7 +20,9 @@ public final class Ascent {
     /** Sum of all falls from point to point in m, as a positive number. */
     public static double descentM(Stretch stretch) {
         List<TracePoint> points = stretch.points();
-        return rawM(stretch) + points.get(0).elevationM() - points.get(points.size() - 1).elevationM();
+        return rawM(stretch)
+                + points.get(0).elevationM()
+                - points.get(points.size() - 1).elevationM();
     }
 
     /**

@@ -74,9 +74,7 @@ final class ElevationLine {
     }
 
     private double slopeAfter(int i) {
-        return i + 1 == distances.length
-                ? 0
-                : (elevations[i + 1] - elevations[i]) / (distances[i + 1] - distances[i]);
+        return i + 1 == distances.length ? 0 : (elevations[i + 1] - elevations[i]) / (distances[i + 1] - distances[i]);
     }
 
     private double inside(double s) {

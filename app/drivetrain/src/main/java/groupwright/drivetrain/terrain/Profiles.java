@@ -93,8 +93,8 @@ public final class Profiles {
             addPieces(new ElevationLine(stretch), smoothing, pieces);
         }
         if (pieces.isEmpty()) {
-            throw new IllegalArgumentException("the track is too short for a profile, it needs at least %s m"
-                    .formatted(smoothing.pieceM() / 2));
+            throw new IllegalArgumentException(
+                    "the track is too short for a profile, it needs at least %s m".formatted(smoothing.pieceM() / 2));
         }
         return new Profile(stretches.get(0).points().get(0).elevationM(), pieces);
     }

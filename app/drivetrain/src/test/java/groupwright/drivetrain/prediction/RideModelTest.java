@@ -44,22 +44,24 @@ class RideModelTest {
         Energy energy = prediction.energy();
         double scale = Math.max(energy.suppliedJ(), Math.abs(energy.slopeJ()) + energy.rollingJ());
         assertEquals(energy.suppliedJ(), energy.spentJ(), 1e-9 * scale);
-        double riseJ = ride.system().massKg() * PowerBalance.GRAVITY * ride.terrain().endElevationM();
+        double riseJ =
+                ride.system().massKg() * PowerBalance.GRAVITY * ride.terrain().endElevationM();
         assertEquals(riseJ, energy.slopeJ(), 1e-9 * scale);
         assertTrue(energy.brakingJ() >= 0 && energy.pushedJ() >= 0 && energy.crankJ() >= 0);
         double usedS = prediction.gearUse().stream().mapToDouble(GearUse::timeS).sum();
-        double usedJ = prediction.gearUse().stream().mapToDouble(GearUse::crankWorkJ).sum();
+        double usedJ =
+                prediction.gearUse().stream().mapToDouble(GearUse::crankWorkJ).sum();
         assertEquals(prediction.cadence().pedallingS(), usedS, 1e-6 * prediction.timeS());
         assertEquals(energy.crankJ(), usedJ, 1e-6 * energy.crankJ());
         assertEquals(
-                prediction.timeS(),
-                usedS + prediction.coastingS() + prediction.walkingS(),
-                1e-9 * prediction.timeS());
+                prediction.timeS(), usedS + prediction.coastingS() + prediction.walkingS(), 1e-9 * prediction.timeS());
         assertEquals(
                 prediction.timeS(), prediction.times().endS(prediction.times().size() - 1));
         assertTrue(prediction.comfortShare() >= 0 && prediction.comfortShare() <= 1 + 1e-12);
-        assertTrue(prediction.shifts().cogs() + prediction.shifts().front() >= prediction.shifts().actions());
-        assertTrue(prediction.shifts().actions() <= prediction.timeS() / ride.policy().holdS());
+        assertTrue(prediction.shifts().cogs() + prediction.shifts().front()
+                >= prediction.shifts().actions());
+        assertTrue(prediction.shifts().actions()
+                <= prediction.timeS() / ride.policy().holdS());
         assertEquals(ride.gears().gears().size(), prediction.gearUse().size());
     }
 
@@ -68,7 +70,8 @@ class RideModelTest {
     void turnsAndWorkFitCadenceAndPower(long seed) {
         Ride ride = Rides.any(new Random(seed));
         Prediction prediction = RideModel.predict(ride);
-        double turns = prediction.gearUse().stream().mapToDouble(GearUse::crankTurns).sum();
+        double turns =
+                prediction.gearUse().stream().mapToDouble(GearUse::crankTurns).sum();
         double low = 0;
         double most = ride.rider().power().get(3).crankPowerW();
         for (int i = 0; i < prediction.cadence().binS().size(); i++) {
@@ -104,8 +107,10 @@ class RideModelTest {
         var random = new Random(seed);
         Ride ride = Rides.of(Rides.terrain(random), Rides.plan(random));
         double watts = Seeds.between(random, 50, 300);
-        double weakS = RideModel.predict(Rides.with(ride, withPower(ride.rider(), watts))).timeS();
-        double strongS = RideModel.predict(Rides.with(ride, withPower(ride.rider(), watts * 1.05))).timeS();
+        double weakS = RideModel.predict(Rides.with(ride, withPower(ride.rider(), watts)))
+                .timeS();
+        double strongS = RideModel.predict(Rides.with(ride, withPower(ride.rider(), watts * 1.05)))
+                .timeS();
         assertTrue(strongS <= weakS * 1.001, () -> strongS + " after " + weakS);
     }
 
@@ -135,7 +140,8 @@ class RideModelTest {
     @Test
     void theDownhillCapIsKeptAndBraked() {
         RiderPlan plan = RiderPlan.usual(200, Rides.HABITS, 40);
-        Prediction prediction = RideModel.predict(Rides.of(Profile.of(new Piece(200, -0.1), new Piece(3000, -0.1)), plan));
+        Prediction prediction =
+                RideModel.predict(Rides.of(Profile.of(new Piece(200, -0.1), new Piece(3000, -0.1)), plan));
         double seconds = prediction.times().endS(1) - prediction.times().endS(0);
         assertEquals(40, 3000 / seconds * 3.6, 0.5);
         assertEquals(prediction.timeS(), prediction.coastingS(), 1e-9);
@@ -150,7 +156,8 @@ class RideModelTest {
         assertTrue(prediction.walkingS() > 0.99 * prediction.timeS());
         assertTrue(prediction.comfortShare() < 0.01);
         // on foot the same power lifts the weight: 105 W * 0.96 / (m g (sin + Crr cos))
-        double steadyMps = 105 * 0.96 / (85 * 9.81 * Math.sin(Math.atan(0.3)) + 0.006 * 85 * 9.81 * Math.cos(Math.atan(0.3)));
+        double steadyMps =
+                105 * 0.96 / (85 * 9.81 * Math.sin(Math.atan(0.3)) + 0.006 * 85 * 9.81 * Math.cos(Math.atan(0.3)));
         assertEquals(steadyMps, 300 / prediction.timeS(), 0.05);
     }
 
@@ -185,8 +192,8 @@ class RideModelTest {
     @Test
     void aGentleDescentThatDoesNotRollIsPedalled() {
         RiderPlan plan = new RiderPlan(Rides.constantPower(100).power(), 0, 50, Rides.HABITS, 60, 4.5);
-        Ride ride = Rides.with(
-                Rides.of(Profile.of(new Piece(5000, -0.01)), plan), RidingSystem.plain(85, 0.02, 0.4, 0.96));
+        Ride ride =
+                Rides.with(Rides.of(Profile.of(new Piece(5000, -0.01)), plan), RidingSystem.plain(85, 0.02, 0.4, 0.96));
         Prediction prediction = RideModel.predict(ride);
         assertEquals(0, prediction.walkingS());
         assertTrue(prediction.averageKmh() > 15);
@@ -199,7 +206,14 @@ class RideModelTest {
                 RidingSystem.plain(80, 0, 0, 1));
         Prediction prediction = RideModel.predict(ride);
         assertTrue(Double.isFinite(prediction.timeS()) && prediction.timeS() > 0);
-        Ride gale = new Ride(ride.terrain(), ride.gears(), ride.wheel(), Rides.SYSTEM, new Air(10, 100), ride.rider(), ride.policy());
+        Ride gale = new Ride(
+                ride.terrain(),
+                ride.gears(),
+                ride.wheel(),
+                Rides.SYSTEM,
+                new Air(10, 100),
+                ride.rider(),
+                ride.policy());
         assertEquals(1, RideModel.predict(gale).averageKmh(), 1);
     }
 
@@ -237,7 +251,14 @@ class RideModelTest {
         Ride ride = Rides.of(flat, Rides.constantPower(100));
         var error = assertThrows(
                 IllegalArgumentException.class,
-                () -> new Ride(flat, ride.gears(), ride.wheel(), ride.system(), new Air(1.2, 500), ride.rider(), ride.policy()));
+                () -> new Ride(
+                        flat,
+                        ride.gears(),
+                        ride.wheel(),
+                        ride.system(),
+                        new Air(1.2, 500),
+                        ride.rider(),
+                        ride.policy()));
         assertEquals("the headwind must lie between -100.0 and 100.0 m/s, was 500.0", error.getMessage());
     }
 }

@@ -30,7 +30,7 @@ class PowerBalanceTest {
         // Martin et al., J. Applied Biomechanics 14(3), 1998, sample calculation: 213 W
         double speed = 471.8 / 56.42;
         var wind = new Wind(2.94, 310);
-        var air = new Air(1.2234, wind.headwindMps(340));
+        var air = Air.in(1.2234, wind, 340);
         var change = new SpeedChange(8.28, 8.45, 56.42, 0.14, 0.311);
         PowerTerms terms = PowerBalance.terms(MARTIN, air, 0.003, speed).with(change, 90);
         assertEquals(213, terms.crankW(MARTIN), 0.5);

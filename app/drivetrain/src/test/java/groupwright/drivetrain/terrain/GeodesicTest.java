@@ -41,8 +41,7 @@ class GeodesicTest {
 
     @Test
     void haversineOfAQuarterCircle() {
-        assertEquals(
-                6_371_008.8 * Math.PI / 2, Geodesic.haversineMetres(new Place(0, 0), new Place(90, 0)), 1e-6);
+        assertEquals(6_371_008.8 * Math.PI / 2, Geodesic.haversineMetres(new Place(0, 0), new Place(90, 0)), 1e-6);
     }
 
     @ParameterizedTest(name = "seed {0}")

@@ -40,8 +40,10 @@ class GpxReaderTest {
         GpxReading reading = RideData.gpx("karst_hills_walk.gpx");
         assertEquals(List.of(), reading.problems());
         assertEquals(3, reading.segments().size());
-        assertTrue(reading.segments().get(0).points().stream().allMatch(point -> point.timeS().isEmpty()));
-        assertTrue(reading.segments().get(1).points().stream().allMatch(point -> point.timeS().isPresent()));
+        assertTrue(reading.segments().get(0).points().stream()
+                .allMatch(point -> point.timeS().isEmpty()));
+        assertTrue(reading.segments().get(1).points().stream()
+                .allMatch(point -> point.timeS().isPresent()));
     }
 
     @Test
@@ -91,7 +93,8 @@ class GpxReaderTest {
 
     @Test
     void aPointBackInTimeIsLeftOut() {
-        String points = point("2020-01-01T10:00:00Z") + point("2020-01-01T09:59:59Z") + point("2020-01-01T11:00:00+01:00");
+        String points =
+                point("2020-01-01T10:00:00Z") + point("2020-01-01T09:59:59Z") + point("2020-01-01T11:00:00+01:00");
         GpxReading reading = read(gpx("<trk><trkseg>" + points + "</trkseg></trk>"));
         assertEquals(2, reading.segments().get(0).points().size()); // the third is the same moment as the first
         assertEquals(Kind.TIME_FALLS, reading.problems().get(0).kind());
@@ -105,7 +108,8 @@ class GpxReaderTest {
     void externalEntitiesAndUnfoldingOnesAreNotRead() {
         String external = "<!DOCTYPE gpx SYSTEM 'file:///etc/hostname'><gpx version='1.1'/>";
         assertEquals(Kind.DOCUMENT_TYPE, read(external).problems().get(0).kind());
-        assertEquals(Kind.NOT_XML, read(gpx("<trk>&lol;</trk>")).problems().get(0).kind());
+        assertEquals(
+                Kind.NOT_XML, read(gpx("<trk>&lol;</trk>")).problems().get(0).kind());
         assertEquals(Kind.NOT_XML, read(gpx("\u0001")).problems().get(0).kind());
     }
 
@@ -141,13 +145,20 @@ class GpxReaderTest {
                 return new ByteArrayInputStream(next);
             }
         });
-        assertEquals(Kind.TOO_LARGE, GpxReader.read(new StreamSource(endless), 1000).problems().get(0).kind());
+        assertEquals(
+                Kind.TOO_LARGE,
+                GpxReader.read(new StreamSource(endless), 1000)
+                        .problems()
+                        .get(0)
+                        .kind());
     }
 
     @Test
     void nestingHasALimit() {
         String deep = "<a>".repeat(5000);
-        assertEquals(Kind.NOT_GPX, read("<gpx version='1.1'>" + deep).problems().get(0).kind());
+        assertEquals(
+                Kind.NOT_GPX,
+                read("<gpx version='1.1'>" + deep).problems().get(0).kind());
     }
 
     @Test

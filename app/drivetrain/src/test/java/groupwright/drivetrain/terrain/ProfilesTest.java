@@ -26,7 +26,9 @@ class ProfilesTest {
         assertEquals(6000, profile.lengthM(), 1e-6);
         assertEquals(0, profile.endElevationM(), 1e-6);
         List<Piece> hill = profile.pieces().subList(0, 4);
-        assertEquals(List.of(800.0, 200.0, 400.0, 600.0), hill.stream().map(Piece::lengthM).toList());
+        assertEquals(
+                List.of(800.0, 200.0, 400.0, 600.0),
+                hill.stream().map(Piece::lengthM).toList());
         assertEquals(0, hill.get(0).grade());
         assertEquals(0.035, hill.get(1).grade(), 1e-12);
         assertEquals(0.065, hill.get(2).grade(), 1e-12);
@@ -40,8 +42,7 @@ class ProfilesTest {
     void descentsStayWithinTheirBand() {
         Profile down = Profiles.ofBands(1000, 2000, List.of(new GradeBand(-0.05, -0.02, 1)));
         assertEquals(List.of(-0.02), down.pieces().stream().map(Piece::grade).toList());
-        Profile up = Profiles.ofBands(
-                1000, 2000, List.of(new GradeBand(-0.05, -0.02, 1), new GradeBand(0.1, 0.1, 1)));
+        Profile up = Profiles.ofBands(1000, 2000, List.of(new GradeBand(-0.05, -0.02, 1), new GradeBand(0.1, 0.1, 1)));
         assertEquals(-0.05, up.pieces().get(1).grade(), 1e-12);
         Profile flat = Profiles.ofBands(1000, 2000, List.of(new GradeBand(-0.02, 0.02, 1)));
         assertEquals(0, flat.ascentM());
@@ -116,11 +117,9 @@ class ProfilesTest {
         assertThrows(IllegalArgumentException.class, () -> new GradeBand(0.1, 0.05, 1));
         assertThrows(IllegalArgumentException.class, () -> new Stretch(List.of()));
         assertThrows(
-                IllegalArgumentException.class,
-                () -> new Stretch(List.of(TracePoint.of(5, 0), TracePoint.of(4, 0))));
+                IllegalArgumentException.class, () -> new Stretch(List.of(TracePoint.of(5, 0), TracePoint.of(4, 0))));
         var wall = List.of(new Stretch(List.of(TracePoint.of(0, 0), TracePoint.of(10, 9))));
-        var steep = assertThrows(
-                IllegalArgumentException.class, () -> Profiles.ofTrace(wall, new Smoothing(0, 10)));
+        var steep = assertThrows(IllegalArgumentException.class, () -> Profiles.ofTrace(wall, new Smoothing(0, 10)));
         assertTrue(steep.getMessage().contains("at 10 m is steeper than 100 %"));
         var point = List.of(new Stretch(List.of(TracePoint.of(0, 0))));
         assertThrows(IllegalArgumentException.class, () -> Profiles.ofTrace(point, Smoothing.USUAL));

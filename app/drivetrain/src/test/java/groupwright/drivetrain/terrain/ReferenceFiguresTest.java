@@ -37,7 +37,9 @@ class ReferenceFiguresTest {
     @Test
     void walkWithoutTimes() {
         List<Stretch> walk = stretches("karst_hills_walk.gpx");
-        assertEquals(List.of(297, 101, 291), walk.stream().map(part -> part.points().size()).toList());
+        assertEquals(
+                List.of(297, 101, 291),
+                walk.stream().map(part -> part.points().size()).toList());
         assertEquals(10835.3, sum(walk, Stretch::lengthM), 0.1);
         assertEquals(548.0, sum(walk, Ascent::rawM), 0.1);
         assertEquals(454.7, sum(walk, part -> Ascent.deadBandM(part, 3)), 0.1);
@@ -85,7 +87,8 @@ class ReferenceFiguresTest {
         Profile profile = Profiles.ofTrace(split(stretches(file)), Smoothing.USUAL);
         double[] shares = new double[5];
         for (Piece piece : profile.pieces()) {
-            int band = (int) LIMITS.stream().filter(limit -> piece.grade() >= limit).count();
+            int band = (int)
+                    LIMITS.stream().filter(limit -> piece.grade() >= limit).count();
             shares[band] += 100 * piece.lengthM() / profile.lengthM();
         }
         double[] expected = {a, b, c, d, e};

@@ -45,8 +45,8 @@ public final class RideData {
     public static Stretch stretch(List<Sample> samples) {
         return new Stretch(samples.stream()
                 .filter(sample -> sample.altitudeM().isPresent())
-                .map(sample -> TracePoint.of(
-                        sample.distanceM(), sample.altitudeM().getAsDouble(), sample.timeS()))
+                .map(sample ->
+                        TracePoint.of(sample.distanceM(), sample.altitudeM().getAsDouble(), sample.timeS()))
                 .toList());
     }
 
@@ -65,8 +65,6 @@ public final class RideData {
 
     private static OptionalDouble number(List<String> columns, String[] fields, String column) {
         int i = columns.indexOf(column);
-        return i < 0 || fields[i].isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Double.parseDouble(fields[i]));
+        return i < 0 || fields[i].isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(fields[i]));
     }
 }
