@@ -13,10 +13,14 @@ final class Gearbox {
     private final int[] rings;
     private final int[] cogs;
     private final ShiftPolicy policy;
+    private final double leastRatio;
+    private final double mostRatio;
 
     Gearbox(GearSet set, Wheel wheel, ShiftPolicy policy) {
         this.gears = set.gears();
         this.policy = policy;
+        leastRatio = StrictMath.exp(-policy.tolerance());
+        mostRatio = StrictMath.exp(policy.tolerance());
         int count = gears.size();
         developments = new double[count];
         logs = new double[count];
@@ -39,8 +43,9 @@ final class Gearbox {
         return developments[gear];
     }
 
-    /** The gear nearest to a development, given as a logarithm, from no gear in particular. */
-    int nearest(double logAim) {
+    /** The gear nearest to a development in m, from no gear in particular. */
+    int nearest(double aimM) {
+        double logAim = StrictMath.log(aimM);
         int best = 0;
         for (int i = 1; i < logs.length; i++) {
             if (StrictMath.abs(logs[i] - logAim) < StrictMath.abs(logs[best] - logAim)) {
@@ -51,11 +56,13 @@ final class Gearbox {
     }
 
     /** The gear the policy takes from this one; the same if it stays. Of equally good gears the lowest. */
-    int next(int current, double logAim) {
-        double miss = StrictMath.abs(logs[current] - logAim);
-        if (miss <= policy.tolerance()) {
+    int next(int current, double aimM) {
+        double ratio = aimM / developments[current];
+        if (ratio >= leastRatio && ratio <= mostRatio) { // the usual case, without a logarithm
             return current;
         }
+        double logAim = StrictMath.log(aimM);
+        double miss = StrictMath.abs(logs[current] - logAim);
         int best = current;
         double least = miss - policy.benefit();
         for (int i = 0; i < logs.length; i++) {

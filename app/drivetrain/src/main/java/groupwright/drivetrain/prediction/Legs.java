@@ -20,12 +20,13 @@ record Legs(double wheelPowerW, double mostN, double fadesFromMps) {
 
     double growthNsPerM(double speedMps) {
         boolean fading = speedMps > fadesFromMps && speedMps < fadesFromMps * (1 + FADE);
-        double full = Math.min(wheelPowerW / speedMps, mostN);
-        double growth = wheelPowerW / speedMps < mostN ? -wheelPowerW / (speedMps * speedMps) : 0;
+        double free = wheelPowerW / speedMps;
+        double full = Math.min(free, mostN);
+        double growth = free < mostN ? -free / speedMps : 0;
         return growth * left(speedMps) - (fading ? full / (FADE * fadesFromMps) : 0);
     }
 
     private double left(double speedMps) {
-        return Math.max(0, Math.min(1, 1 - (speedMps / fadesFromMps - 1) / FADE));
+        return speedMps <= fadesFromMps ? 1 : Math.max(0, 1 - (speedMps / fadesFromMps - 1) / FADE);
     }
 }

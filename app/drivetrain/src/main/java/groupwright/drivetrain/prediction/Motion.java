@@ -13,7 +13,7 @@ import groupwright.drivetrain.riding.RoadForces;
  * @param legs what drives it
  */
 record Motion(double massKg, RoadForces forces, Legs legs) {
-    private static final int MOST_ROUNDS = 200; // Newton takes about 4, halving alone 100
+    private static final int MOST_ROUNDS = 200; // Newton takes about 4; halving alone took 100
     private static final double CLOSE = 1e-13;
 
     /** Energy in J that is missing to reach a speed; negative if more is there. */
@@ -26,32 +26,37 @@ record Motion(double massKg, RoadForces forces, Legs legs) {
         return massKg / 2 * (to * to - from * from) + way * forces.totalN(to);
     }
 
-    /** The speed reached, given that it lies above the floor. Newton's method, halving where it leaves the bracket. */
+    /**
+     * The speed reached, or the floor if it would be lower. Newton's method from the speed before, halving where a step
+     * leaves the bracket.
+     */
     double speedAfter(double from, double way, double floor) {
         double low = floor;
-        double high = Math.max(from, 2 * floor);
-        while (missingJ(from, high, way) < 0) {
-            low = high;
-            high *= 2;
-        }
-        double speed = Math.max(low, Math.min(high, from));
+        double high = Double.POSITIVE_INFINITY;
+        double speed = Math.max(from, floor);
         for (int round = 0; round < MOST_ROUNDS; round++) {
             double missing = missingJ(from, speed, way);
             if (missing < 0) {
                 low = speed;
+            } else if (speed <= floor) {
+                return floor;
             } else {
                 high = speed;
             }
             double growth = massKg * speed + way * (forces.growthNsPerM(speed) - legs.growthNsPerM(speed));
-            double next = speed - missing / growth;
-            if (!(next > low && next < high)) {
-                next = (low + high) / 2;
-            }
+            double next = inside(low, high, speed - missing / growth);
             if (StrictMath.abs(next - speed) <= CLOSE * speed) {
                 return next;
             }
             speed = next;
         }
         return speed;
+    }
+
+    private static double inside(double low, double high, double wanted) {
+        if (wanted >= low && wanted <= high) {
+            return wanted;
+        }
+        return high == Double.POSITIVE_INFINITY ? 2 * low : (low + high) / 2;
     }
 }

@@ -47,7 +47,7 @@ public final class RideModel {
         this.speed = paceMps;
         this.sinceShiftS = ride.policy().holdS();
         Piece first = ride.terrain().pieces().get(0);
-        this.gear = gearbox.nearest(logAim(ride.rider().cadence().targetRpm(first.grade())));
+        this.gear = gearbox.nearest(aimM(ride.rider().cadence().targetRpm(first.grade())));
     }
 
     /**
@@ -115,7 +115,7 @@ public final class RideModel {
         if (sinceShiftS < ride.policy().holdS() || speed < paceMps) {
             return;
         }
-        int next = gearbox.next(gear, logAim(targetRpm));
+        int next = gearbox.next(gear, aimM(targetRpm));
         if (next != gear) {
             tally.shifted(gear, next);
             gear = next;
@@ -123,8 +123,8 @@ public final class RideModel {
         }
     }
 
-    /** Logarithm of the development in m that gives a cadence at the present speed. */
-    private double logAim(double cadenceRpm) {
-        return StrictMath.log(speed * 60 / cadenceRpm);
+    /** The development in m that gives a cadence at the present speed. */
+    private double aimM(double cadenceRpm) {
+        return speed * 60 / cadenceRpm;
     }
 }

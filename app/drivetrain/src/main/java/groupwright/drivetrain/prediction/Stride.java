@@ -28,13 +28,13 @@ record Stride(double fromMps, double toMps, double wayM, Kind kind, double drive
     record Limits(double paceMps, double capMps, double wheelW) {}
 
     static Stride of(Motion motion, double from, double way, Limits limits) {
-        if (motion.missingJ(from, limits.paceMps(), way) > 0) {
+        double to = motion.speedAfter(from, way, RideModel.SLOWEST_MPS);
+        if (to < limits.paceMps()) {
             return onFoot(motion, from, way, limits);
         }
-        if (Double.isFinite(limits.capMps()) && motion.missingJ(from, limits.capMps(), way) < 0) {
+        if (to > limits.capMps()) {
             return held(motion, from, way, limits.capMps());
         }
-        double to = motion.speedAfter(from, way, limits.paceMps());
         double legsJ = way * motion.legs().forceN(to);
         return new Stride(from, to, way, pedalledIf(legsJ), legsJ, 0, kinetic(motion, from, to));
     }
@@ -43,12 +43,7 @@ record Stride(double fromMps, double toMps, double wayM, Kind kind, double drive
     private static Stride onFoot(Motion motion, double from, double way, Limits limits) {
         Motion feet = new Motion(
                 motion.massKg(), motion.forces(), new Legs(limits.wheelW(), Double.MAX_VALUE, Double.MAX_VALUE));
-        double to = RideModel.SLOWEST_MPS;
-        if (feet.missingJ(from, limits.paceMps(), way) <= 0) {
-            to = limits.paceMps();
-        } else if (feet.missingJ(from, to, way) < 0) {
-            to = feet.speedAfter(from, way, to);
-        }
+        double to = Math.min(limits.paceMps(), feet.speedAfter(from, way, RideModel.SLOWEST_MPS));
         double needed = motion.neededJ(from, to, way);
         double braked = Math.max(0, -needed);
         return new Stride(from, to, way, Kind.WALKED, Math.max(0, needed), braked, kinetic(motion, from, to));

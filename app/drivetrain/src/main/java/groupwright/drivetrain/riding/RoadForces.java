@@ -1,5 +1,7 @@
 package groupwright.drivetrain.riding;
 
+import groupwright.drivetrain.quantity.Bounds;
+
 /**
  * What holds a bicycle back on one grade, in N at the wheel: the terms of {@link PowerBalance} divided by the speed, with
  * all that does not depend on the speed worked out beforehand.
@@ -22,11 +24,12 @@ public record RoadForces(double rollingN, double slopeN, double airKgPerM, doubl
      * @throws IllegalArgumentException if the grade lies outside its range
      */
     public static RoadForces of(RidingSystem system, Air air, double grade) {
-        double slope = PowerBalance.slopeAngle(grade);
+        Bounds.within("the grade (rise / run)", grade, -1, 1, "");
+        double cosine = 1 / StrictMath.sqrt(1 + grade * grade); // of atan(grade) without the angle, which costs more
         double weightN = system.massKg() * PowerBalance.GRAVITY;
         return new RoadForces(
-                system.rollingCoefficient() * weightN * StrictMath.cos(slope),
-                weightN * StrictMath.sin(slope),
+                system.rollingCoefficient() * weightN * cosine,
+                weightN * grade * cosine,
                 air.densityKgPerM3() / 2 * (system.dragAreaM2() + system.wheelDragAreaM2()),
                 air.headwindMps(),
                 system.bearings());

@@ -13,6 +13,9 @@ import groupwright.drivetrain.riding.PowerBalance;
 import groupwright.drivetrain.riding.RidingSystem;
 import groupwright.drivetrain.terrain.Piece;
 import groupwright.drivetrain.terrain.Profile;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -127,6 +130,21 @@ class RideModelTest {
         assertTrue(RideModel.predict(heavier).timeS() > RideModel.predict(ride).timeS());
     }
 
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("groupwright.drivetrain.Seeds#hundred")
+    void finerStepsChangeTheTimeByLessThanTwoPercent(long seed) {
+        var random = new Random(seed);
+        Ride ride = Rides.of(Rides.terrain(random), RiderPlan.usual(200, Rides.HABITS, 50));
+        List<Piece> fine = new ArrayList<>();
+        for (Piece piece : ride.terrain().pieces()) {
+            int parts = (int) Math.ceil(piece.lengthM());
+            fine.addAll(Collections.nCopies(parts, new Piece(piece.lengthM() / parts, piece.grade())));
+        }
+        Ride finer = Rides.of(new Profile(0, fine), ride.rider());
+        double seconds = RideModel.predict(ride).timeS();
+        assertEquals(RideModel.predict(finer).timeS(), seconds, 0.02 * seconds);
+    }
+
     private static RiderPlan withPower(RiderPlan plan, double watts) {
         return new RiderPlan(
                 RiderPlan.usual(watts, plan.cadence(), 50).power(),
@@ -228,6 +246,39 @@ class RideModelTest {
                 Air.still(1.2),
                 RiderPlan.usual(200, Rides.HABITS, 50));
         assertTrue(RideModel.predict(ride).shifts().actions() < 6);
+    }
+
+    @Test
+    void nobodyPedalsFasterThanHeCan() {
+        GearSet low = GearSet.of(Crankset.of(24), Cassette.of(24));
+        Ride ride = Ride.of(
+                Profile.of(new Piece(2000, 0)),
+                low,
+                Rides.WHEEL,
+                Rides.SYSTEM,
+                Air.still(1.2),
+                RiderPlan.usual(400, Rides.HABITS, 50));
+        Prediction prediction = RideModel.predict(ride);
+        // 120 rpm, and nothing is left 5 % above it, in 2.2 m for each turn
+        assertTrue(prediction.averageKmh() > 0.95 * 120 * 2.2 * 0.06);
+        assertTrue(prediction.averageKmh() < 1.05 * 120 * 2.2 * 0.06);
+        assertEquals(13, prediction.cadence().binS().size());
+    }
+
+    @Test
+    void aGearIsHeldAsLongAsThePolicySays() {
+        Profile hills = Rides.terrain(new Random(7));
+        Ride ride = Rides.of(hills, RiderPlan.usual(200, Rides.HABITS, 50));
+        Ride patient = new Ride(
+                hills,
+                ride.gears(),
+                ride.wheel(),
+                ride.system(),
+                ride.air(),
+                ride.rider(),
+                new ShiftPolicy(1e6, 0.08, 0.1, 0.02));
+        assertTrue(RideModel.predict(ride).shifts().actions() > 20);
+        assertEquals(1, RideModel.predict(patient).shifts().actions());
     }
 
     @Test
