@@ -15,6 +15,10 @@ import java.util.List;
  * {@link RiderPlan} and {@link ShiftPolicy} say; if his power would leave him below walking pace he gets off and walks,
  * not slower than 1 km/h.
  *
+ * <p>In one gear more power is never slower, beyond a thousandth that steps of other lengths make. With several gears a
+ * stronger rider may shift at another place, above his fastest cadence or in a gear whose torque limits him; with a wide
+ * cassette that too costs less than a thousandth.
+ *
  * <p>Neglected: time and power lost in shifts, looking ahead, corners, tiring, wind that turns, efficiency that changes
  * with gear and power.
  */

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import groupwright.drivetrain.Seeds;
-import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,9 +31,7 @@ class ChainLineTest {
         var line = new ChainLine(45, 8, 45, 4, 400); // rings at 41 and 49, cogs at 49, 45, 41
         assertEquals(0, line.angleDeg(set, Gear.of(36, 12)), 1e-12);
         var used = line.within(set, 1); // atan(8 / 400) is 1.15 degrees
-        assertEquals(
-                List.of(Gear.of(24, 20), Gear.of(24, 16), Gear.of(36, 20)).size() + 1,
-                used.gears().size());
+        assertEquals(4, used.gears().size());
         assertTrue(used.excluded().contains(Gear.of(36, 20)));
         assertTrue(used.excluded().contains(Gear.of(24, 12)));
         assertThrows(IllegalArgumentException.class, () -> new ChainLine(80, 0, 45, 4, 400).within(set, 1));

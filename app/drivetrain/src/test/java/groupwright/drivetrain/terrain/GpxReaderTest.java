@@ -12,10 +12,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.Enumeration;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Random;
 import javax.xml.transform.stream.StreamSource;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class GpxReaderTest {
     @Test
@@ -167,6 +169,20 @@ class GpxReaderTest {
         GpxReading reading = GpxReader.read(new StreamSource(new ByteArrayInputStream(bytes)), bytes.length);
         assertEquals(Kind.NOT_XML, reading.problems().get(0).kind());
         assertEquals(OptionalDouble.empty(), TracePoint.of(0, 0).timeS());
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("groupwright.drivetrain.Seeds#hundred")
+    void brokenFilesGiveProblemsOrPointsButNeverThrow(long seed) {
+        var random = new Random(seed);
+        var text = new StringBuilder(RideData.text("road_hilly_excerpt.gpx").substring(0, 5000));
+        for (int i = 1 + random.nextInt(20); i > 0; i--) {
+            text.setCharAt(random.nextInt(text.length()), (char) (1 + random.nextInt(126)));
+        }
+        GpxReading reading = read(text.toString()); // cut short, so that it is never well formed
+        assertFalse(reading.problems().isEmpty());
+        assertTrue(reading.problems().stream()
+                .allMatch(problem -> problem.sentence().endsWith(".")));
     }
 
     private static String gpx(String content) {
