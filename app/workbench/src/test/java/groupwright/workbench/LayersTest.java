@@ -31,6 +31,7 @@ class LayersTest {
             Map.entry("figure", List.of("record")),
             Map.entry("ledger", List.of("figure", "record")),
             Map.entry("figures", List.of("figure", "record", "drivetrain")),
+            Map.entry("sensitivity", List.of("ledger", "figure", "record")),
             Map.entry("assessment", List.of("ledger", "figure", "record")),
             Map.entry("history", List.of("ledger", "figure", "record")),
             Map.entry("storage", List.of("problem")),

@@ -93,6 +93,13 @@ public final class Fork implements View {
         return apart().bandParts(ask);
     }
 
+    /** Made of the ledger anew, so that forks of forks do not pile up. */
+    @Override
+    public Fork fork(Definition other) {
+        checkRevision();
+        return ledger.fork(other);
+    }
+
     @Override
     public Workings explain(Ask ask) {
         Answer answer = ask(ask);

@@ -164,6 +164,7 @@ public final class Ledger implements View {
     }
 
     /** What the ledger would say about another definition; shares all answers the difference does not touch. */
+    @Override
     public Fork fork(Definition other) {
         return new Fork(this, other);
     }

@@ -34,4 +34,7 @@ public interface View {
      * Every field behind an answer, directly or through other figures, with its value, in the order of addresses.
      */
     List<Workings.FieldInput> trace(Ask ask);
+
+    /** What it would say about another definition; good until the ledger behind it moves. */
+    View fork(Definition other);
 }

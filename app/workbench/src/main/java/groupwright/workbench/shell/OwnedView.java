@@ -61,4 +61,9 @@ final class OwnedView implements View {
     public List<Workings.FieldInput> trace(Ask ask) {
         return own().trace(ask);
     }
+
+    @Override
+    public View fork(Definition other) {
+        return new OwnedView(own().fork(other));
+    }
 }
