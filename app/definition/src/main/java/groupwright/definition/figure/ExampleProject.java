@@ -7,6 +7,7 @@ import groupwright.definition.record.Concept;
 import groupwright.definition.record.Definition;
 import groupwright.definition.record.Derailleur;
 import groupwright.definition.record.ExcludedGear;
+import groupwright.definition.record.GradeBand;
 import groupwright.definition.record.Part;
 import groupwright.definition.record.Project;
 import groupwright.definition.record.RecordId;
@@ -138,7 +139,7 @@ public final class ExampleProject {
                 some(0.4),
                 Amount.of(0.95),
                 List.of(new Climb("wall", "The wall", Amount.of(10), some(1), "gravel", Optional.empty())),
-                List.of(),
+                List.of(band("down", -10, -2, 40), band("flat", -2, 2, 20), band("up", 2, 10, 40)),
                 some(50),
                 Amount.of(0),
                 Amount.of(0),
@@ -147,6 +148,10 @@ public final class ExampleProject {
                 Optional.empty(),
                 "invented",
                 "");
+    }
+
+    private static GradeBand band(String id, double from, double to, double share) {
+        return new GradeBand(id, Amount.of(from), Amount.of(to), Amount.of(share));
     }
 
     private static Bike bike() {

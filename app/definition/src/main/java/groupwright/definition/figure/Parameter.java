@@ -3,6 +3,7 @@ package groupwright.definition.figure;
 import groupwright.definition.record.Invalid;
 import groupwright.definition.record.Settings;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -15,11 +16,20 @@ import java.util.Optional;
  *     subject holds
  * @param least smallest number allowed
  * @param most largest number allowed
+ * @param choices the words allowed; empty where any word is
  * @param help what it does
  */
 public record Parameter(
-        String name, Type type, Presence presence, Optional<String> usual, double least, double most, String help) {
+        String name,
+        Type type,
+        Presence presence,
+        Optional<String> usual,
+        double least,
+        double most,
+        List<String> choices,
+        String help) {
     public Parameter {
+        choices = List.copyOf(choices);
         usual = usual.map(value -> Settings.NONE.with(name, value).get(name).orElseThrow());
     }
 
@@ -37,7 +47,8 @@ public record Parameter(
     }
 
     private static Parameter of(String name, Type type, Presence presence, Optional<String> usual, String help) {
-        return new Parameter(name, type, presence, usual, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, help);
+        return new Parameter(
+                name, type, presence, usual, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, List.of(), help);
     }
 
     /** A whole number with a usual value. */
@@ -48,6 +59,12 @@ public record Parameter(
     /** A word that must be given. */
     public static Parameter word(String name, String help) {
         return of(name, Type.WORD, Presence.REQUIRED, Optional.empty(), help);
+    }
+
+    /** One of several words, the first of them usual. */
+    public static Parameter choice(String name, List<String> choices, String help) {
+        Parameter word = of(name, Type.WORD, Presence.OPTIONAL, Optional.of(choices.get(0)), help);
+        return new Parameter(name, word.type, word.presence, word.usual, word.least, word.most, choices, help);
     }
 
     /** A number that must be given. */
@@ -67,15 +84,18 @@ public record Parameter(
 
     /** The same with limits to the number, both included. */
     public Parameter within(double smallest, double largest) {
-        return new Parameter(name, type, presence, usual, smallest, largest, help);
+        return new Parameter(name, type, presence, usual, smallest, largest, choices, help);
     }
 
     void check(String value) {
         boolean fits = switch (type) {
-            case WORD -> true;
+            case WORD -> choices.isEmpty() || choices.contains(value);
             case NUMBER -> Settings.isNumber(value);
             case WHOLE -> value.matches("-?[0-9]{1,9}");
         };
+        if (!fits && type == Type.WORD) {
+            throw new Invalid(name, "\"" + value + "\" is none of its words", "write " + limits());
+        }
         if (!fits) {
             throw new Invalid(
                     name,
@@ -87,9 +107,11 @@ public record Parameter(
         }
     }
 
-    /** The limits in words, for example {@code 10 to 200}; empty where there is none. */
+    /** The limits in words, for example {@code 10 to 200} or {@code time, distance}; empty where there is none. */
     public String limits() {
-        if (Double.isInfinite(least) && Double.isInfinite(most)) {
+        if (!choices.isEmpty()) {
+            return String.join(", ", choices);
+        } else if (Double.isInfinite(least) && Double.isInfinite(most)) {
             return "";
         } else if (Double.isInfinite(most)) {
             return "at least " + shown(least);

@@ -16,6 +16,9 @@ public record Unit(String symbol) {
     public static final Unit TEETH = new Unit("teeth");
     public static final Unit SECOND = new Unit("s");
     public static final Unit PER_TURN = new Unit("1/turn");
+    public static final Unit PER_HOUR = new Unit("1/h");
+    public static final Unit KILOJOULE = new Unit("kJ");
+    public static final Unit INCH = new Unit("in");
     public static final Unit DEGREE = new Unit("°");
 
     /** Stands in the description of a figure whose answers carry the code of the project's currency. */

@@ -1,6 +1,7 @@
 package groupwright.definition.figures;
 
 import groupwright.definition.figure.Inputs;
+import groupwright.definition.figure.Parameter;
 import groupwright.definition.figure.Quantity;
 import groupwright.definition.figure.Scope;
 import groupwright.definition.figure.Unit;
@@ -16,6 +17,13 @@ import java.util.function.Supplier;
 
 /** The rider group a figure is asked about, as the calculus takes it. */
 final class Riders {
+    /** Wind along the road, for figures that ask for the air. */
+    static final Parameter HEADWIND = Parameter.number(
+                    "headwind", 0, "wind along the road in km/h against the riders, below 0 from behind")
+            .within(-60, 60);
+
+    private static final double KMH_PER_MPS = 3.6;
+
     private Riders() {}
 
     static RecordId group(Inputs in) {
@@ -63,8 +71,9 @@ final class Riders {
                 in, group(in), RiderGroup.POWER_HOUR, "write the power that the riders hold for an hour, in W");
     }
 
+    /** The project's air, with the headwind asked for. */
     static Air air(Inputs in) {
-        return Air.still(in.amount(RecordId.PROJECT, Project.AIR_DENSITY));
+        return new Air(in.amount(RecordId.PROJECT, Project.AIR_DENSITY), in.number(HEADWIND.name()) / KMH_PER_MPS);
     }
 
     /** A rider group at work: what a gear is ridden with. */

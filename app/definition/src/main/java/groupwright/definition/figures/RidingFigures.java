@@ -22,10 +22,12 @@ import java.util.Optional;
 /** What the gears let a rider group do. */
 public final class RidingFigures implements FigureFamily {
     private static final String POWER_BALANCE =
-            "efficiency · P = v · (½ · density · CdA · v² + m · g · (Crr · cos a + sin a)), a = atan(grade)";
+            "efficiency · P = v · (½ · density · CdA · va · |va| + m · g · (Crr · cos a + sin a)), a = atan(grade),"
+                    + " va = v + headwind";
     private static final String MARTIN =
             "Martin et al., J. Applied Biomechanics 14(3):276-291, 1998, without drag of spokes and bearings";
-    private static final String STEADY = "wind, spokes, bearings, starting off, losses that change with chain tension";
+    private static final String STEADY =
+            "wind across the road and gusts, spokes, bearings, starting off, losses that change with chain tension";
     private static final Parameter CLIMB =
             Parameter.word("climb", "the id of one of the rider group's climbs, for example steep-12");
     private static final Parameter LEAST_CADENCE = cadence("cadenceLeast_rpm");
@@ -52,6 +54,7 @@ public final class RidingFigures implements FigureFamily {
         return ofRiders("climb-cadence")
                 .in(Unit.RPM)
                 .with(CLIMB)
+                .with(Riders.HEADWIND)
                 .formula("v / (60 · development of the lowest gear), v from " + POWER_BALANCE)
                 .source(MARTIN)
                 .leavesOut(STEADY)
@@ -68,6 +71,7 @@ public final class RidingFigures implements FigureFamily {
         return ofRiders("climb-speed")
                 .in(Unit.KILOMETRES_PER_HOUR)
                 .with(CLIMB)
+                .with(Riders.HEADWIND)
                 .formula("v from " + POWER_BALANCE)
                 .source(MARTIN)
                 .leavesOut(STEADY + "; whether the cadence can be held: see climb-cadence")
@@ -108,6 +112,7 @@ public final class RidingFigures implements FigureFamily {
         return ofRiders("steepest-climb")
                 .in(Unit.PERCENT)
                 .with(LEAST_CADENCE)
+                .with(Riders.HEADWIND)
                 .formula("100 · grade at which the power held for an hour gives this cadence in the lowest gear; "
                         + POWER_BALANCE)
                 .source(MARTIN)
@@ -164,6 +169,7 @@ public final class RidingFigures implements FigureFamily {
     private static Figure heldSpeed() {
         return ofRiders("held-speed")
                 .in(Unit.KILOMETRES_PER_HOUR)
+                .with(Riders.HEADWIND)
                 .formula("v on the flat with the power held for an hour; " + POWER_BALANCE
                         + "; the remark is the cadence in the highest gear")
                 .source(MARTIN)

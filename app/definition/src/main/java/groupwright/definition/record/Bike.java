@@ -62,5 +62,9 @@ public record Bike(
         }
     }
 
+    public static final Field<Bike, Optional<Amount>> CHAINSTAY =
+            Field.of(Bike.class, "chainstay_mm", Bike::chainstay_mm);
+    public static final Field<Bike, Optional<Amount>> CASSETTE_CENTRE =
+            Field.of(Bike.class, "cassetteCentre_mm", Bike::cassetteCentre_mm);
     public static final Field<Bike, String> RETIRED = Field.of(Bike.class, "retired", Bike::retired);
 }

@@ -92,6 +92,10 @@ public record Concept(
             Field.of(Concept.class, "excludedGears", Concept::excludedGears);
     public static final Field<Concept, List<Amount>> COG_SPACING =
             Field.of(Concept.class, "cogSpacing_mm", Concept::cogSpacing_mm);
+    public static final Field<Concept, Optional<Amount>> RING_SPACING =
+            Field.of(Concept.class, "ringSpacing_mm", Concept::ringSpacing_mm);
+    public static final Field<Concept, Optional<Amount>> FRONT_CHAIN_LINE =
+            Field.of(Concept.class, "frontChainLine_mm", Concept::frontChainLine_mm);
     public static final Field<Concept, Optional<Derailleur>> DERAILLEUR =
             Field.of(Concept.class, "derailleur", Concept::derailleur);
     public static final Field<Concept, String> RETIRED = Field.of(Concept.class, "retired", Concept::retired);

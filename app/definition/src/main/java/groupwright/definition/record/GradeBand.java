@@ -18,4 +18,8 @@ public record GradeBand(
             throw new Invalid("to_pct", "the band ends at or below its beginning", "write a grade above from_pct");
         }
     }
+
+    public static final Field<GradeBand, Amount> FROM = Field.of(GradeBand.class, "from_pct", GradeBand::from_pct);
+    public static final Field<GradeBand, Amount> TO = Field.of(GradeBand.class, "to_pct", GradeBand::to_pct);
+    public static final Field<GradeBand, Amount> SHARE = Field.of(GradeBand.class, "share_pct", GradeBand::share_pct);
 }

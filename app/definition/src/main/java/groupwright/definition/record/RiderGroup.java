@@ -122,8 +122,14 @@ public record RiderGroup(
             Field.of(RiderGroup.class, "powerHour_W", RiderGroup::powerHour_W);
     public static final Field<RiderGroup, Optional<Amount>> CADENCE_LEAST =
             Field.of(RiderGroup.class, "cadenceLeast_rpm", RiderGroup::cadenceLeast_rpm);
+    public static final Field<RiderGroup, Optional<Amount>> CADENCE_PREFERRED_LOW =
+            Field.of(RiderGroup.class, "cadencePreferredLow_rpm", RiderGroup::cadencePreferredLow_rpm);
+    public static final Field<RiderGroup, Optional<Amount>> CADENCE_PREFERRED_HIGH =
+            Field.of(RiderGroup.class, "cadencePreferredHigh_rpm", RiderGroup::cadencePreferredHigh_rpm);
     public static final Field<RiderGroup, Optional<Amount>> CADENCE_MOST =
             Field.of(RiderGroup.class, "cadenceMost_rpm", RiderGroup::cadenceMost_rpm);
+    public static final Field<RiderGroup, Optional<Amount>> CRANK_LENGTH =
+            Field.of(RiderGroup.class, "crankLength_mm", RiderGroup::crankLength_mm);
     public static final Field<RiderGroup, Optional<Amount>> BEAD_SEAT =
             Field.of(RiderGroup.class, "beadSeat_mm", RiderGroup::beadSeat_mm);
     public static final Field<RiderGroup, Optional<Amount>> TYRE =
@@ -141,4 +147,8 @@ public record RiderGroup(
     public static final Field<RiderGroup, String> RETIRED = Field.of(RiderGroup.class, "retired", RiderGroup::retired);
     public static final Field<RiderGroup, List<Climb>> CLIMBS =
             Field.of(RiderGroup.class, "climbs", RiderGroup::climbs);
+    public static final Field<RiderGroup, List<GradeBand>> TERRAIN =
+            Field.of(RiderGroup.class, "terrain", RiderGroup::terrain);
+    public static final Field<RiderGroup, Optional<Amount>> DOWNHILL_CAP =
+            Field.of(RiderGroup.class, "downhillCap_kmh", RiderGroup::downhillCap_kmh);
 }

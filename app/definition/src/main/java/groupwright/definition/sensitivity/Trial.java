@@ -18,7 +18,9 @@ import java.util.Optional;
 record Trial(double from, double to, Optional<Definition> changed) {
     /** A field's numbers, each changed alone; none for a field of words. */
     static List<Trial> of(Definition definition, Workings.FieldInput input, StatedChange change) {
-        Object value = input.value() instanceof Optional<?> optional ? optional.map(Object.class::cast).orElse("") : input.value();
+        Object value = input.value() instanceof Optional<?> optional
+                ? optional.map(Object.class::cast).orElse("")
+                : input.value();
         if (value instanceof Amount amount) {
             double by = amount.value() * change.pct() / 100;
             return amount.value() == 0

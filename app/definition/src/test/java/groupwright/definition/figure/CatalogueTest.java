@@ -68,6 +68,7 @@ class CatalogueTest {
                     Optional.of("4.50"),
                     Double.NEGATIVE_INFINITY,
                     Double.POSITIVE_INFINITY,
+                    List.of(),
                     "a share"))
             .computedBy(in -> Quantity.of(0, Unit.NONE))));
 

@@ -74,7 +74,9 @@ class BandsByChanceTest {
     private static Map<Address, Amount> banded(Ledger ledger, Ask ask) {
         Map<Address, Amount> banded = new LinkedHashMap<>();
         for (Workings.FieldInput input : ledger.trace(ask)) {
-            Object value = input.value() instanceof Optional<?> optional ? optional.map(Object.class::cast).orElse("") : input.value();
+            Object value = input.value() instanceof Optional<?> optional
+                    ? optional.map(Object.class::cast).orElse("")
+                    : input.value();
             if (value instanceof Amount amount && amount.isBanded()) {
                 banded.put(input.address(), amount);
             }

@@ -21,9 +21,7 @@ record ParameterNotation(FieldWords words, Parameter parameter) implements Notat
                     ? Typed.empty()
                     : words.refused("parameter.required", parameter.help());
         } else if (parameter.type() == Parameter.Type.WORD) {
-            return typed.chars().anyMatch(Character::isWhitespace)
-                    ? words.refused("parameter.word", Shortened.of(text))
-                    : Typed.of(typed);
+            return word(typed);
         }
         NumberText.Result result = NumberText.read(typed, words.locale());
         if (result instanceof NumberText.Result.TwoWays ways) {
@@ -33,6 +31,15 @@ record ParameterNotation(FieldWords words, Parameter parameter) implements Notat
         } else {
             return number(number.value());
         }
+    }
+
+    private Typed word(String typed) {
+        if (typed.chars().anyMatch(Character::isWhitespace)) {
+            return words.refused("parameter.word", Shortened.of(typed));
+        }
+        return parameter.choices().isEmpty() || parameter.choices().contains(typed)
+                ? Typed.of(typed)
+                : words.refused("parameter.choice", Shortened.of(typed), parameter.limits());
     }
 
     private Typed number(java.math.BigDecimal value) {

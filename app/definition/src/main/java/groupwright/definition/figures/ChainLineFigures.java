@@ -1,0 +1,158 @@
+package groupwright.definition.figures;
+
+import groupwright.definition.figure.Answer;
+import groupwright.definition.figure.Direction;
+import groupwright.definition.figure.Figure;
+import groupwright.definition.figure.FigureFamily;
+import groupwright.definition.figure.Inputs;
+import groupwright.definition.figure.Parameter;
+import groupwright.definition.figure.Quantity;
+import groupwright.definition.figure.Scope;
+import groupwright.definition.figure.Series;
+import groupwright.definition.figure.Unit;
+import groupwright.definition.record.Amount;
+import groupwright.definition.record.Bike;
+import groupwright.definition.record.Concept;
+import groupwright.definition.record.RecordId;
+import groupwright.drivetrain.gearing.ChainLine;
+import groupwright.drivetrain.gearing.Gear;
+import groupwright.drivetrain.gearing.GearSet;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** How far the gears bend the chain sideways on a bike. */
+public final class ChainLineFigures implements FigureFamily {
+    private static final Parameter OF =
+            Parameter.choice("of", List.of("worst", "lowest"), "which gear in use: the one bent most, or the lowest");
+    private static final Parameter LIMIT = Parameter.number("chain-angle", "largest angle in degrees that is used")
+            .within(0, 20);
+
+    @Override
+    public List<Figure> figures() {
+        return List.of(angle(), angles(), usable());
+    }
+
+    private static Figure.Builder ofBike(String id) {
+        return Names.figure(id)
+                .of(Scope.CONCEPT, Scope.BIKE)
+                .source("common practice, no source")
+                .leavesOut("that the free length of the chain is not quite the chainstay; sideways play of the chain")
+                .resolution(0.01);
+    }
+
+    private static Figure angle() {
+        return ofBike("chain-angle")
+                .in(Unit.DEGREE)
+                .better(Direction.LOWER_IS_BETTER)
+                .with(OF)
+                .formula("atan(|line of the ring - line of the cog| / chainstay), gears in use")
+                .example("chain-angle C-901 B-901", "1.78")
+                .computedBy(ChainLineFigures::angleOf);
+    }
+
+    private static Answer angleOf(Inputs in) {
+        Bent bent = bent(in);
+        Gear gear = in.word(OF.name()).equals("lowest")
+                ? bent.set().lowest()
+                : bent.set().gears().stream()
+                        .max(Comparator.comparingDouble(bent::deg))
+                        .orElseThrow();
+        return new Quantity(bent.deg(gear), Unit.DEGREE, RideSums.name(gear));
+    }
+
+    private static Figure angles() {
+        return ofBike("chain-angles")
+                .in(Unit.DEGREE)
+                .formula("atan(|line of the ring - line of the cog| / chainstay), each gear in use by rising ratio")
+                .example(
+                        "chain-angles C-901 B-901",
+                        "20/30=1.38 20/25=0.86 20/21=0.33 20/18=0.20 20/15=0.72 40/25=1.78 20/12=1.25 40/21=1.25 "
+                                + "20/10=1.78 40/18=0.72 40/15=0.20 40/12=0.33 40/10=0.86")
+                .computedBy(in -> {
+                    Bent bent = bent(in);
+                    return new Series(
+                            Unit.DEGREE,
+                            bent.set().gears().stream()
+                                    .map(gear -> new Series.At(RideSums.name(gear), bent.deg(gear)))
+                                    .toList());
+                });
+    }
+
+    private static Figure usable() {
+        return ofBike("usable-gears")
+                .better(Direction.HIGHER_IS_BETTER)
+                .with(LIMIT)
+                .formula("gears that are not excluded and bend the chain no further than chain-angle")
+                .resolution(1)
+                .example("usable-gears C-901 B-901 chain-angle=1", "8")
+                .computedBy(ChainLineFigures::countUsable);
+    }
+
+    private static Answer countUsable(Inputs in) {
+        Bent bent = bent(in);
+        double most = in.number(LIMIT.name());
+        return Quantity.of(
+                bent.set().gears().stream()
+                        .filter(gear -> bent.deg(gear) <= most)
+                        .count(),
+                Unit.NONE);
+    }
+
+    /** Gears on their lines. */
+    private record Bent(GearSet set, ChainLine line) {
+        double deg(Gear gear) {
+            return line.angleDeg(set, gear);
+        }
+    }
+
+    private static Bent bent(Inputs in) {
+        RecordId concept = in.subject(Scope.CONCEPT);
+        RecordId bike = in.subject(Scope.BIKE);
+        GearSet set = Gears.inUse(in);
+        Gathering all = new Gathering(in);
+        Optional<Double> front =
+                all.number(concept, Concept.FRONT_CHAIN_LINE, "write the chain line in front in mm, for example 52");
+        Optional<Double> rings = unlessSingle(
+                set.crankset().rings().size(),
+                () -> all.number(concept, Concept.RING_SPACING, "write the distance from ring to ring in mm"));
+        Optional<Double> cogs =
+                unlessSingle(set.cassette().cogs().size(), () -> all.read(() -> cogSpacing(in, concept)));
+        Optional<Double> cassette = all.number(
+                bike,
+                Bike.CASSETTE_CENTRE,
+                "write how far the middle of the cassette lies from that of the frame, in mm");
+        Optional<Double> stay = all.number(bike, Bike.CHAINSTAY, "write the length of the chainstay in mm");
+        all.end();
+        return new Bent(
+                set,
+                new ChainLine(
+                        front.orElseThrow(),
+                        rings.orElseThrow(),
+                        cassette.orElseThrow(),
+                        cogs.orElseThrow(),
+                        stay.orElseThrow()));
+    }
+
+    /** One ring or cog has no distance to another. */
+    private static Optional<Double> unlessSingle(int count, Supplier<Optional<Double>> spacing) {
+        return count == 1 ? Optional.of(0.0) : spacing.get();
+    }
+
+    private static double cogSpacing(Inputs in, RecordId concept) {
+        List<Double> spacings = in.get(concept, Concept.COG_SPACING).stream()
+                .map(Amount::value)
+                .distinct()
+                .toList();
+        if (spacings.size() != 1) {
+            throw in.missing(
+                    concept,
+                    Concept.COG_SPACING,
+                    spacings.isEmpty()
+                            ? "write the distance from cog to cog in mm"
+                            : "the chain line takes one distance for all cogs; write one");
+        }
+        return spacings.get(0);
+    }
+}
