@@ -18,9 +18,7 @@ import java.util.Optional;
 record Trial(double from, double to, Optional<Definition> changed) {
     /** A field's numbers, each changed alone; none for a field of words. */
     static List<Trial> of(Definition definition, Workings.FieldInput input, StatedChange change) {
-        Object value = input.value() instanceof Optional<?> optional
-                ? optional.map(Object.class::cast).orElse("")
-                : input.value();
+        Object value = unwrapped(input.value());
         if (value instanceof Amount amount) {
             double by = amount.value() * change.pct() / 100;
             return amount.value() == 0
@@ -32,6 +30,13 @@ record Trial(double from, double to, Optional<Definition> changed) {
             return inList(definition, input, list, change);
         }
         return List.of();
+    }
+
+    /** A field of an object in a list that may be empty is empty in two ways. */
+    private static Object unwrapped(Object value) {
+        return value instanceof Optional<?> optional
+                ? optional.map(Trial::unwrapped).orElse("")
+                : value;
     }
 
     private static List<Trial> inList(

@@ -50,6 +50,19 @@ class MoversTest {
         assertEquals(10, movers.unmoved(), "nine cogs between and the ring");
     }
 
+    /** The power of a climb may be empty, and the climb may not be there: it is a number all the same. */
+    @Test
+    void theOwnPowerOfAClimbIsTried() {
+        Address power = Address.parse("G-002.climbs.steep-12.power_W").orElseThrow();
+        Effect effect = movers("climb-speed C-002 G-002 climb=steep-12", 1).moving().stream()
+                .filter(moving -> moving.address().equals(power))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(190, effect.from());
+        assertEquals(191.9, effect.to(), 1e-9);
+        assertTrue(effect.difference().orElseThrow() > 0);
+    }
+
     @Test
     void aCountThatCannotGrowIsTriedSmaller() {
         Definition dense = SAMPLE.with(Address.parse("C-002.cogs").orElseThrow(), Optional.of(List.of(10, 11, 12, 20)));

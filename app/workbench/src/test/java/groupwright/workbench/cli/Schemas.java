@@ -19,7 +19,9 @@ enum Schemas {
     CHECK,
     FIGURES,
     EXPLAIN,
+    MOVES,
     GEARS,
+    RIDE,
     DOCUMENTS,
     NEW,
     PROBLEMS;

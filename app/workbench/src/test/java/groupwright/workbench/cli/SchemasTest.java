@@ -40,6 +40,12 @@ class SchemasTest {
             EXPLAIN   | explain tarnbeck claim-state K-011
             EXPLAIN   | explain tarnbeck coverage lead
             EXPLAIN   | explain tarnbeck climb-cadence lead G-002 climb=steep-12
+            MOVES     | explain tarnbeck climb-cadence lead G-002 climb=steep-12 --moves
+            MOVES     | explain tarnbeck average-speed lead G-002 --moves --change 10
+            MOVES     | explain small gears lead --moves
+            RIDE      | ride tarnbeck
+            RIDE      | ride tarnbeck C-001 --riders G-003 --length 5 --headwind -10
+            RIDE      | ride small
             GEARS     | gears --rings 36,24 --cogs 11,12,14,16,18 --bead-seat 622 --tyre 57
             DOCUMENTS | documents small --only claims --out out
             DOCUMENTS | small
@@ -55,7 +61,13 @@ class SchemasTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check tarnbeck", "figures tarnbeck --workings", "explain tarnbeck unit-cost lead"})
+    @ValueSource(
+            strings = {
+                "check tarnbeck",
+                "figures tarnbeck --workings",
+                "explain tarnbeck unit-cost lead",
+                "ride tarnbeck lead"
+            })
     void sameBytesTwice(String line) {
         String[] arguments = (line + " --json").split(" ");
         assertEquals(Run.in(folder, arguments), Run.in(folder, arguments));

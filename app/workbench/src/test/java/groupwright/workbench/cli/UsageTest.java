@@ -19,7 +19,7 @@ class UsageTest {
     @ParameterizedTest(name = "groupwright {0}")
     @CsvSource(delimiter = '~', textBlock = """
             chek x                         ~ there is no command and no folder "chek"; did you mean check?
-            zebra                          ~ there is no command and no folder "zebra"; the commands are check, figures, explain, gears, documents, new.
+            zebra                          ~ there is no command and no folder "zebra"; the commands are check, figures, explain, gears, ride, documents, new.
             check                          ~ PROJECT is missing; write groupwright check PROJECT [--strict] [--json].
             check --strct x                ~ there is no option --strct in check; did you mean --strict?
             check --qwertyuiop x           ~ there is no option --qwertyuiop in check; write groupwright check PROJECT [--strict] [--json].
@@ -32,7 +32,15 @@ class UsageTest {
             documents x --out a --measures us ~ --measures: "us" is no system of measures; write metric or imperial.
             documents x --out a --formats pdf,docx ~ --formats: "docx" is no format of the documents; write one or more of markdown,html,pdf.
             documents x --out a --language fr ~ --language: "fr" is no language of the documents; write en or de.
-            explain x                      ~ FIGURE is missing; write groupwright explain PROJECT "FIGURE SUBJECT…" [--json].
+            explain x                      ~ FIGURE is missing; write groupwright explain PROJECT "FIGURE SUBJECT…" [--moves [--change 1]] [--json].
+            explain x y --change 2         ~ --change is for --moves; add --moves.
+            explain x y --moves --change 0 ~ --change: a change of 0.0 % says nothing; write one above 0 and up to 100 %.
+            explain x y --moves --change 1% ~ --change: "1%" is no number; write it with a point, for example 57 or 57.5.
+            ride                           ~ PROJECT is missing; write groupwright ride PROJECT [C-001 …] [--riders G-001] [--gpx FILE | --length KM] [--headwind KMH] [--json].
+            ride x --length far            ~ --length: "far" is no number; write it with a point, for example 57 or 57.5.
+            ride x --length 5 --gpx y      ~ the track of --gpx has a length of its own; leave --length out.
+            ride x --gpx nowhere.gpx       ~ nowhere.gpx: does not exist; name a recorded track as GPX.
+            ride nowhere                   ~ nowhere: does not exist; look at the name or start one with groupwright new FOLDER.
             figures x --workings           ~ --workings is for --json; add --json, or ask for one figure with groupwright explain.
             --jsn                          ~ there is no option --jsn in groupwright; did you mean --json?
             check nowhere                  ~ nowhere: does not exist; look at the name or start one with groupwright new FOLDER.
@@ -57,7 +65,7 @@ class UsageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "figures", "explain", "gears", "documents", "new"})
+    @ValueSource(strings = {"check", "figures", "explain", "gears", "ride", "documents", "new"})
     void everyCommandHasHelpAndJson(String command) {
         Run run = Run.in(folder, command, "--help");
         assertEquals(0, run.exit());
@@ -72,14 +80,14 @@ class UsageTest {
                 .filter(line -> line.matches(" {2}[a-z].*"))
                 .map(line -> line.strip().split(" ")[0])
                 .toList();
-        assertEquals(List.of("check", "figures", "explain", "gears", "documents", "new"), commands);
+        assertEquals(List.of("check", "figures", "explain", "gears", "ride", "documents", "new"), commands);
     }
 
     @Test
     void aFileNamedWithAtSignIsNoArgumentFile() {
         assertEquals(
                 "there is no command and no folder \"@arguments\"; the commands are"
-                        + " check, figures, explain, gears, documents, new.\n",
+                        + " check, figures, explain, gears, ride, documents, new.\n",
                 Run.in(folder, "@arguments").err());
     }
 }
