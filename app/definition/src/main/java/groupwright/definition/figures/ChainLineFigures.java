@@ -25,7 +25,7 @@ import java.util.function.Supplier;
 /** How far the gears bend the chain sideways on a bike. */
 public final class ChainLineFigures implements FigureFamily {
     private static final Parameter OF =
-            Parameter.choice("of", List.of("worst", "lowest"), "which gear in use: the one bent most, or the lowest");
+            Parameter.choice("of", List.of("lowest", "worst"), "which gear in use: the lowest, or the one bent most");
     private static final Parameter LIMIT = Parameter.number("chain-angle", "largest angle in degrees that is used")
             .within(0, 20);
 
@@ -48,7 +48,7 @@ public final class ChainLineFigures implements FigureFamily {
                 .better(Direction.LOWER_IS_BETTER)
                 .with(OF)
                 .formula("atan(|line of the ring - line of the cog| / chainstay), gears in use")
-                .example("chain-angle C-901 B-901", "1.78")
+                .example("chain-angle C-901 B-901 of=worst", "1.78")
                 .computedBy(ChainLineFigures::angleOf);
     }
 

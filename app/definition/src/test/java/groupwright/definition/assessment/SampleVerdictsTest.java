@@ -52,6 +52,11 @@ class SampleVerdictsTest {
         verdict C-002 R-011 | meets
         verdict C-002 R-015 | misses
         verdict C-002 R-018 | meets
+        # lowest gear on the bike whose cassette lies at 46.5 mm, chainstay 435 mm: atan(25.65 / 435) = 3.37°; front
+        # line ± 0.8 mm is ± 0.11°; on 56 mm with twelve cogs of 3.6 mm it is atan(29.3 / 435) = 3.85°
+        verdict C-001 R-008 | missing input
+        verdict C-002 R-008 | meets
+        verdict C-003 R-008 | misses
         verdict C-002 R-012 | missing input
         verdict C-002 R-019 | missing input
         """)

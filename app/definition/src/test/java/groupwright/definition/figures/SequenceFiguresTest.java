@@ -92,10 +92,19 @@ class SequenceFiguresTest {
         assertEquals(bent, angles.values().get(0).value(), 1e-9);
         assertEquals(0, angles.values().get(1).value(), 1e-9);
         assertEquals(bent, asking.value("chain-angle C-001 B-001"), 1e-9);
-        assertEquals(
-                "30/30", asking.quantity("chain-angle C-001 B-001 of=lowest").remark());
+        assertEquals("30/30", asking.quantity("chain-angle C-001 B-001").remark());
         assertEquals(1, asking.value("usable-gears C-001 B-001 chain-angle=0.5"));
         assertEquals(3, asking.value("usable-gears C-001 B-001 chain-angle=0.6"));
+    }
+
+    /** The ring at 41 mm stands before the largest cog: the lowest gear is straight and the highest bent most, 8 mm. */
+    @Test
+    void theLowestGearNeedNotBeTheWorst() {
+        Asking asking = of("30", "10, 20, 30", ", \"cogSpacing_mm\": [4], \"frontChainLine_mm\": 41");
+        assertEquals(0, asking.value("chain-angle C-001 B-001"), 1e-9);
+        assertEquals(Math.toDegrees(Math.atan(0.02)), asking.value("chain-angle C-001 B-001 of=worst"), 1e-9);
+        assertEquals(
+                "30/10", asking.quantity("chain-angle C-001 B-001 of=worst").remark());
     }
 
     @Test
