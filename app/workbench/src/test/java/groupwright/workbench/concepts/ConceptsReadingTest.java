@@ -64,7 +64,7 @@ class ConceptsReadingTest {
     @CsvSource(delimiter = '|', textBlock = """
             R-001 | meets; meets, too close to call; meets
             R-005 | misses; misses; misses
-            R-008 | missing input; missing input; missing input
+            R-008 | missing input; meets; misses
             R-009 | misses; meets, too close to call; misses
             R-010 | misses; meets; misses, too close to call
             """)
