@@ -29,7 +29,8 @@ public final class RideFigures implements FigureFamily {
     private static final String MODEL = "own ride model on the power balance of Martin et al., J. Applied Biomechanics"
             + " 14(3):276-291, 1998; shifting and power by grade are own assumptions";
     private static final String LEAVES_OUT =
-            "time lost in shifts, looking ahead, corners, tiring, traffic; how uncertain inputs make it (no band is stated)";
+            "that grades vary within a band: shares jump where the cadence on one of the few grades crosses an end of what is"
+                    + " preferred; time lost in shifts, looking ahead, corners, tiring, traffic; how uncertain inputs make it (no band is stated)";
     private static final String OF_RIDE = "; from the energy along hills with the group's shares of grades";
     private static final Parameter BY = Parameter.choice(
             "by",
