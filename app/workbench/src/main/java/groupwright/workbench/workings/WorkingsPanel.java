@@ -33,6 +33,7 @@ import groupwright.workbench.workings.WorkingsSheet.Input;
 import groupwright.workbench.workings.WorkingsSheet.Judged;
 import groupwright.workbench.workings.WorkingsSheet.Knowledge;
 import groupwright.workbench.workings.WorkingsSheet.Link;
+import groupwright.workbench.workings.WorkingsSheet.Mover;
 import groupwright.workbench.workings.WorkingsSheet.Other;
 import groupwright.workbench.workings.WorkingsSheet.Part;
 import groupwright.workbench.workings.WorkingsSheet.Standing;
@@ -165,6 +166,7 @@ public final class WorkingsPanel extends JPanel {
             sheet.goesIn().forEach(input -> column.add(input(input)));
         }
         knowledge(sheet.knowledge());
+        movers(sheet.movers());
         section("source");
         column.add(new Prose(sheet.source(), Type.TABLE, Token.INK));
         if (!sheet.leavesOut().isEmpty()) {
@@ -338,6 +340,21 @@ public final class WorkingsPanel extends JPanel {
         }
         if (!knowledge.advice().isEmpty()) {
             column.add(new Prose(knowledge.advice(), Type.TABLE, Token.INK));
+        }
+    }
+
+    private void movers(List<Mover> movers) {
+        if (movers.isEmpty()) {
+            return;
+        }
+        section("movers");
+        column.add(new Prose(words.text("movers.how"), Type.SECONDARY, Token.MUTED));
+        for (Mover mover : movers) {
+            JPanel row = row();
+            row.add(new LinkLabel(
+                    mover.label() + " " + mover.change(), Type.TABLE, () -> open.accept(mover.address())));
+            row.add(new PaintedView<>(new TextLine(Token.INK), mover.effect()));
+            column.add(row);
         }
     }
 

@@ -15,8 +15,13 @@ import groupwright.definition.ledger.BandPart;
 import groupwright.definition.ledger.View;
 import groupwright.definition.ledger.Workings;
 import groupwright.definition.record.Address;
+import groupwright.definition.record.Amount;
 import groupwright.definition.record.Concept;
 import groupwright.definition.record.RecordId;
+import groupwright.definition.record.UnitSuffix;
+import groupwright.definition.sensitivity.Effect;
+import groupwright.definition.sensitivity.Movers;
+import groupwright.definition.sensitivity.StatedChange;
 import groupwright.documents.labels.Labels;
 import groupwright.documents.numbers.AnswerText;
 import groupwright.documents.numbers.FieldLabel;
@@ -30,6 +35,7 @@ import groupwright.workbench.workings.WorkingsSheet.Input;
 import groupwright.workbench.workings.WorkingsSheet.Judged;
 import groupwright.workbench.workings.WorkingsSheet.Knowledge;
 import groupwright.workbench.workings.WorkingsSheet.MissingField;
+import groupwright.workbench.workings.WorkingsSheet.Mover;
 import groupwright.workbench.workings.WorkingsSheet.Nowhere;
 import groupwright.workbench.workings.WorkingsSheet.Other;
 import groupwright.workbench.workings.WorkingsSheet.Part;
@@ -47,6 +53,7 @@ import java.util.Optional;
 public final class WorkingsReading {
     private static final int MOST_INPUTS = 24;
     private static final int MOST_PARTS = 5;
+    private static final int MOST_MOVERS = 5;
 
     private final View view;
     private final Before before;
@@ -107,6 +114,7 @@ public final class WorkingsReading {
                 goesIn(workings),
                 missing(workings.answer()),
                 knowledge(workings, by),
+                movers(ask),
                 ask.figure().source(),
                 ask.figure().leavesOut(),
                 workings.answer() instanceof Series ? List.of() : others(ask),
@@ -244,6 +252,29 @@ public final class WorkingsReading {
                                         unit)
                                 .text(),
                 part.address());
+    }
+
+    /** Each number behind the answer changed alone, those that move it most. */
+    private List<Mover> movers(Ask ask) {
+        return Movers.of(view, ask, StatedChange.USUAL)
+                .first(MOST_MOVERS)
+                .map(effect -> mover(ask, effect))
+                .toList();
+    }
+
+    private Mover mover(Ask ask, Effect effect) {
+        String unit = UnitSuffix.shown(effect.address().field());
+        ShownValue from = inputs.of(Amount.of(effect.from()), unit);
+        ShownValue to = inputs.of(Amount.of(effect.to()), unit);
+        String moved = effect.difference().isPresent()
+                ? new ShownValue(
+                                reader.signed(
+                                        effect.difference().getAsDouble(),
+                                        ask.figure().decimals() + 1),
+                                effect.before().unit().symbol())
+                        .text()
+                : words.text("movers.noAnswer");
+        return new Mover(label(effect.address()), from.value() + " → " + to.text(), moved, effect.address());
     }
 
     private List<Other> others(Ask ask) {

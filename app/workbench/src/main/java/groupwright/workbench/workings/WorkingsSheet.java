@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param goesIn fields and other figures that went in, in reading order
  * @param missing what is missing, with the field to fill
  * @param knowledge how well it is known
+ * @param movers what moves it, most first; empty where it is no number
  * @param source where the formula is published
  * @param leavesOut what it neglects; may be empty
  * @param others the same figure of the other concepts
@@ -42,6 +43,7 @@ public record WorkingsSheet(
         List<Input> goesIn,
         List<MissingField> missing,
         Knowledge knowledge,
+        List<Mover> movers,
         String source,
         String leavesOut,
         List<Other> others,
@@ -110,6 +112,14 @@ public record WorkingsSheet(
     /** What one input adds to the band. */
     public record Part(String label, String band, String effect, Address address) {}
 
+    /**
+     * An input that moves the answer.
+     *
+     * @param change what was tried, for example "190 → 191.9 W"
+     * @param effect what the answer did, for example "+0.6 rpm"
+     */
+    public record Mover(String label, String change, String effect, Address address) {}
+
     /** The figure of another concept. */
     public record Other(RecordId concept, Ask ask, ShownValue value, Optional<Verdict> verdict) {}
 
@@ -142,14 +152,15 @@ public record WorkingsSheet(
         List<Link> longer = new ArrayList<>(chain);
         longer.addAll(pages);
         return new WorkingsSheet(
-                ask, name, about, concept, value, standing, before, judged, formula, goesIn, missing, knowledge, source,
-                leavesOut, others, longer);
+                ask, name, about, concept, value, standing, before, judged, formula, goesIn, missing, knowledge, movers,
+                source, leavesOut, others, longer);
     }
 
     public WorkingsSheet {
         judged = List.copyOf(judged);
         goesIn = List.copyOf(goesIn);
         missing = List.copyOf(missing);
+        movers = List.copyOf(movers);
         others = List.copyOf(others);
         chain = List.copyOf(chain);
     }

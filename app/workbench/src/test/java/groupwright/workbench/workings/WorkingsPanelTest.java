@@ -67,4 +67,21 @@ class WorkingsPanelTest {
                     selected.stream().map(Ask::toString).toList());
         });
     }
+
+    @Test
+    void whatMovesANumberStandsMostFirst() {
+        WorkingsSheet sheet = new WorkingsReading(Sample.ledger(), WorkingsReading.Before.NOTHING, Locale.ENGLISH)
+                .of(Sample.ask("gear-range C-002"));
+        assertEquals(
+                List.of("cogs 10 → 11 −40.91\u202F%", "cogs 45 → 46 +10.00\u202F%"),
+                sheet.movers().stream()
+                        .map(mover -> mover.label() + " " + mover.change() + " " + mover.effect())
+                        .toList());
+        WorkingsSheet cost = new WorkingsReading(Sample.ledger(), WorkingsReading.Before.NOTHING, Locale.ENGLISH)
+                .of(Sample.ask("unit-cost C-002"));
+        assertEquals(5, cost.movers().size());
+        assertTrue(
+                cost.movers().stream().allMatch(mover -> mover.effect().endsWith("\u202FEUR")),
+                cost.movers().toString());
+    }
 }
