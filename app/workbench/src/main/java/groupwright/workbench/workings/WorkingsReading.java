@@ -274,7 +274,9 @@ public final class WorkingsReading {
                                 effect.before().unit().symbol())
                         .text()
                 : words.text("movers.noAnswer");
-        return new Mover(label(effect.address()), from.value() + " → " + to.text(), moved, effect.address());
+        RecordId record = effect.address().record();
+        String whose = ask.subject().ids().contains(record) || record.equals(RecordId.PROJECT) ? "" : record + " ";
+        return new Mover(whose + label(effect.address()), from.value() + " → " + to.text(), moved, effect.address());
     }
 
     private List<Other> others(Ask ask) {

@@ -80,6 +80,7 @@ class WorkingsPanelTest {
         WorkingsSheet cost = new WorkingsReading(Sample.ledger(), WorkingsReading.Before.NOTHING, Locale.ENGLISH)
                 .of(Sample.ask("unit-cost C-002"));
         assertEquals(5, cost.movers().size());
+        assertTrue(cost.movers().get(0).label().matches("P-\\d+ .*"), "a part is named: " + cost.movers());
         assertTrue(
                 cost.movers().stream().allMatch(mover -> mover.effect().endsWith("\u202FEUR")),
                 cost.movers().toString());
