@@ -69,7 +69,7 @@ public final class CommandLineFace {
                 .addSubcommand(new FiguresCommand(surroundings))
                 .addSubcommand(new ExplainCommand(surroundings))
                 .addSubcommand(new GearsCommand(surroundings))
-                .addSubcommand(new RideCommand(surroundings))
+                .addSubcommand(new PredictCommand(surroundings))
                 .addSubcommand(new DocumentsCommand(surroundings))
                 .addSubcommand(new NewCommand(surroundings));
         return command.setExpandAtFiles(false).setUsageHelpWidth(HELP_WIDTH);

@@ -21,7 +21,7 @@ enum Schemas {
     EXPLAIN,
     MOVES,
     GEARS,
-    RIDE,
+    PREDICT,
     DOCUMENTS,
     NEW,
     PROBLEMS;

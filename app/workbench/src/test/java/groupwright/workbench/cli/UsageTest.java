@@ -36,10 +36,10 @@ class UsageTest {
             explain x y --change 2         ~ --change is for --moves; add --moves.
             explain x y --moves --change 0 ~ --change: a change of 0.0 % says nothing; write one above 0 and up to 100 %.
             explain x y --moves --change 1% ~ --change: "1%" is no number; write it with a point, for example 57 or 57.5.
-            ride                           ~ PROJECT is missing; write groupwright ride PROJECT [C-001 …] [--riders G-001] [--gpx FILE | --length KM] [--headwind KMH] [--json].
-            ride x --length far            ~ --length: "far" is no number; write it with a point, for example 57 or 57.5.
-            ride x --length 5 --gpx y      ~ the track of --gpx has a length of its own; leave --length out.
-            ride x --gpx nowhere.gpx       ~ nowhere.gpx: does not exist; name a recorded track as GPX.
+            predict                        ~ PROJECT is missing; write groupwright predict PROJECT [C-001 …] [--riders G-001] [--gpx FILE | --length KM] [--headwind KMH] [--json].
+            predict x --length far            ~ --length: "far" is no number; write it with a point, for example 57 or 57.5.
+            predict x --length 5 --gpx y      ~ the track of --gpx has a length of its own; leave --length out.
+            predict x --gpx nowhere.gpx       ~ nowhere.gpx: does not exist; name a recorded track as GPX.
             ride nowhere                   ~ nowhere: does not exist; look at the name or start one with groupwright new FOLDER.
             figures x --workings           ~ --workings is for --json; add --json, or ask for one figure with groupwright explain.
             --jsn                          ~ there is no option --jsn in groupwright; did you mean --json?
@@ -65,7 +65,7 @@ class UsageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "figures", "explain", "gears", "ride", "documents", "new"})
+    @ValueSource(strings = {"check", "figures", "explain", "gears", "predict", "documents", "new"})
     void everyCommandHasHelpAndJson(String command) {
         Run run = Run.in(folder, command, "--help");
         assertEquals(0, run.exit());
@@ -80,7 +80,7 @@ class UsageTest {
                 .filter(line -> line.matches(" {2}[a-z].*"))
                 .map(line -> line.strip().split(" ")[0])
                 .toList();
-        assertEquals(List.of("check", "figures", "explain", "gears", "ride", "documents", "new"), commands);
+        assertEquals(List.of("check", "figures", "explain", "gears", "predict", "documents", "new"), commands);
     }
 
     @Test

@@ -22,15 +22,15 @@ import picocli.CommandLine.Parameters;
 
 /** Predicts the rides of rider groups with concepts. */
 @Command(
-        name = "ride",
-        customSynopsis = "groupwright ride PROJECT [C-001 …] [--riders G-001] [--gpx FILE | --length KM]"
+        name = "predict",
+        customSynopsis = "groupwright predict PROJECT [C-001 …] [--riders G-001] [--gpx FILE | --length KM]"
                 + " [--headwind KMH] [--json]",
         sortOptions = false,
         description = {
             "Predict a ride for each concept and rider group: speed, cadence, shifts, time on foot.",
             "The ground is the group's terrain, or a recorded track."
         })
-final class RideCommand implements Callable<Exit> {
+final class PredictCommand implements Callable<Exit> {
     private static final String LEAD = "lead";
 
     private final Surroundings surroundings;
@@ -63,7 +63,7 @@ final class RideCommand implements Callable<Exit> {
     @Mixin
     private CommonOptions options;
 
-    RideCommand(Surroundings surroundings) {
+    PredictCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
     }
 

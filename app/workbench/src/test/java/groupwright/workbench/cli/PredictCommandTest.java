@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class RideCommandTest {
+class PredictCommandTest {
     private static final Path SAMPLE =
             Path.of("../../samples/tarnbeck").toAbsolutePath().normalize();
 
@@ -30,7 +30,7 @@ class RideCommandTest {
     }
 
     private Run ride(String line) {
-        return Run.in(folder, ("ride " + line).split(" "));
+        return Run.in(folder, ("predict " + line).split(" "));
     }
 
     private JsonNode json(String line) throws IOException {
@@ -51,7 +51,7 @@ class RideCommandTest {
         "ride-work, work_kJ"
     })
     void aRideHasTheNumbersOfItsFigures(String figure, String field) throws IOException {
-        JsonNode ride = json("ride tarnbeck C-001 --riders G-002 --length 15 --headwind 8")
+        JsonNode ride = json("predict tarnbeck C-001 --riders G-002 --length 15 --headwind 8")
                 .at("/rides/0");
         JsonNode asked = new ObjectMapper()
                 .readTree(Run.in(
@@ -108,8 +108,8 @@ class RideCommandTest {
     void aTrackIsRiddenInPlaceOfTheTerrain() throws IOException {
         track("flat.gpx", 0, 501);
         track("up.gpx", 0.556, 501); // 5 % of 11.117 m
-        JsonNode flat = json("ride tarnbeck C-002 --riders G-002 --gpx flat.gpx");
-        JsonNode up = json("ride tarnbeck C-002 --riders G-002 --gpx up.gpx");
+        JsonNode flat = json("predict tarnbeck C-002 --riders G-002 --gpx flat.gpx");
+        JsonNode up = json("predict tarnbeck C-002 --riders G-002 --gpx up.gpx");
         assertEquals(5.5585, flat.at("/track/length_km").asDouble(), 0.003);
         assertEquals(278, up.at("/track/ascent_m").asDouble(), 0.1);
         assertEquals(0, flat.at("/track/ascent_m").asDouble(), 1e-9);
@@ -117,8 +117,8 @@ class RideCommandTest {
                 < flat.at("/rides/0/averageSpeed_kmh").asDouble() / 1.5);
         // 94.5 kg lifted 278 m, less speed: what is done at the crank is more by the losses
         assertTrue(up.at("/rides/0/work_kJ").asDouble() > 94.5 * 9.81 * 0.278 / 0.96);
-        Schemas.RIDE.accepts(
-                Run.in(folder, "ride", "tarnbeck", "--gpx", "up.gpx", "--json").out());
+        Schemas.PREDICT.accepts(Run.in(folder, "predict", "tarnbeck", "--gpx", "up.gpx", "--json")
+                .out());
         assertTrue(ride("tarnbeck --gpx up.gpx --headwind 5")
                 .out()
                 .startsWith("up.gpx: 5.6 km, 278 m up, headwind 5 km/h\n"));
@@ -154,7 +154,7 @@ class RideCommandTest {
                 () -> assertEquals(2, run.exit()));
     }
 
-    @ParameterizedTest(name = "ride {0}")
+    @ParameterizedTest(name = "predict {0}")
     @CsvSource(delimiter = '|', textBlock = """
             tarnbeck C-009              | there is no concept C-009 in this project; it has C-000, C-001, C-002, C-003.
             tarnbeck --riders G-009     | there is no rider group G-009 in this project; it has G-001, G-002, G-003.
