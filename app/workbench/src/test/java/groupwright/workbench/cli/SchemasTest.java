@@ -66,7 +66,7 @@ class SchemasTest {
                 "check tarnbeck",
                 "figures tarnbeck --workings",
                 "explain tarnbeck unit-cost lead",
-                "ride tarnbeck lead"
+                "predict tarnbeck lead"
             })
     void sameBytesTwice(String line) {
         String[] arguments = (line + " --json").split(" ");
