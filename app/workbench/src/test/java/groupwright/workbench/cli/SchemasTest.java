@@ -43,9 +43,9 @@ class SchemasTest {
             MOVES     | explain tarnbeck climb-cadence lead G-002 climb=steep-12 --moves
             MOVES     | explain tarnbeck average-speed lead G-002 --moves --change 10
             MOVES     | explain small gears lead --moves
-            RIDE      | ride tarnbeck
-            RIDE      | ride tarnbeck C-001 --riders G-003 --length 5 --headwind -10
-            RIDE      | ride small
+            PREDICT   | predict tarnbeck
+            PREDICT   | predict tarnbeck C-001 --riders G-003 --length 5 --headwind -10
+            PREDICT   | predict small
             GEARS     | gears --rings 36,24 --cogs 11,12,14,16,18 --bead-seat 622 --tyre 57
             DOCUMENTS | documents small --only claims --out out
             DOCUMENTS | small

@@ -19,7 +19,7 @@ class UsageTest {
     @ParameterizedTest(name = "groupwright {0}")
     @CsvSource(delimiter = '~', textBlock = """
             chek x                         ~ there is no command and no folder "chek"; did you mean check?
-            zebra                          ~ there is no command and no folder "zebra"; the commands are check, figures, explain, gears, ride, documents, new.
+            zebra                          ~ there is no command and no folder "zebra"; the commands are check, figures, explain, gears, predict, documents, new.
             check                          ~ PROJECT is missing; write groupwright check PROJECT [--strict] [--json].
             check --strct x                ~ there is no option --strct in check; did you mean --strict?
             check --qwertyuiop x           ~ there is no option --qwertyuiop in check; write groupwright check PROJECT [--strict] [--json].
@@ -37,10 +37,10 @@ class UsageTest {
             explain x y --moves --change 0 ~ --change: a change of 0.0 % says nothing; write one above 0 and up to 100 %.
             explain x y --moves --change 1% ~ --change: "1%" is no number; write it with a point, for example 57 or 57.5.
             predict                        ~ PROJECT is missing; write groupwright predict PROJECT [C-001 …] [--riders G-001] [--gpx FILE | --length KM] [--headwind KMH] [--json].
-            predict x --length far            ~ --length: "far" is no number; write it with a point, for example 57 or 57.5.
-            predict x --length 5 --gpx y      ~ the track of --gpx has a length of its own; leave --length out.
-            predict x --gpx nowhere.gpx       ~ nowhere.gpx: does not exist; name a recorded track as GPX.
-            ride nowhere                   ~ nowhere: does not exist; look at the name or start one with groupwright new FOLDER.
+            predict x --length far         ~ --length: "far" is no number; write it with a point, for example 57 or 57.5.
+            predict x --length 5 --gpx y   ~ the track of --gpx has a length of its own; leave --length out.
+            predict x --gpx nowhere.gpx    ~ nowhere.gpx: does not exist; name a recorded track as GPX.
+            predict nowhere                ~ nowhere: does not exist; look at the name or start one with groupwright new FOLDER.
             figures x --workings           ~ --workings is for --json; add --json, or ask for one figure with groupwright explain.
             --jsn                          ~ there is no option --jsn in groupwright; did you mean --json?
             check nowhere                  ~ nowhere: does not exist; look at the name or start one with groupwright new FOLDER.
@@ -87,7 +87,7 @@ class UsageTest {
     void aFileNamedWithAtSignIsNoArgumentFile() {
         assertEquals(
                 "there is no command and no folder \"@arguments\"; the commands are"
-                        + " check, figures, explain, gears, ride, documents, new.\n",
+                        + " check, figures, explain, gears, predict, documents, new.\n",
                 Run.in(folder, "@arguments").err());
     }
 }
