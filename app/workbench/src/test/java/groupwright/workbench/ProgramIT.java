@@ -60,7 +60,10 @@ class ProgramIT {
         assertEquals("PROJECT is missing; write groupwright check PROJECT [--strict] [--json].\n", ended.err());
         Ended help = run(List.of("-Dfile.encoding=ISO-8859-1"), "explain", "--help");
         assertTrue(
-                help.out().startsWith("Usage: groupwright explain PROJECT \"FIGURE SUBJECT…\" [--json]\n"), help.out());
+                help.out()
+                        .startsWith(
+                                "Usage: groupwright explain PROJECT \"FIGURE SUBJECT…\" [--moves [--change 1]] [--json]\n"),
+                help.out());
     }
 
     private void assertSampleWritten(Ended ended) throws IOException {
