@@ -40,7 +40,7 @@ public final class Benchmarks {
         if (text > 0 && pages > 0) {
             double numbers = score(results, "ourNumbers");
             print(
-                    "documents: %.0f ms for 300 pages, of it %.0f ms to fill the template; %.2f times bare text (%.0f ms)",
+                    "documents: %.0f ms for about 300 pages, of it %.0f ms to fill the template; %.2f times bare text (%.0f ms)",
                     pages, numbers, pages / text, text);
         }
         if (Pattern.compile(wanted).matcher("LedgerHeap").find()) {

@@ -63,12 +63,14 @@ record BlockArguments(String block, FigureText read) {
 
     /** A setting that is a number from 0. */
     Optional<Double> number(String name) {
-        Settings settings = read.parameters();
-        return settings.get(name).map(text -> {
-            if (!Settings.isNumber(text) || Double.parseDouble(text) < 0) {
-                throw new Invalid("", name + " is \"" + text + "\"", "write a number from 0");
-            }
-            return Double.parseDouble(text);
-        });
+        return read.parameters().get(name).map(text -> fromZero(name, text));
+    }
+
+    /** A number from 0. */
+    static double fromZero(String name, String text) {
+        if (!Settings.isNumber(text) || Double.parseDouble(text) < 0) {
+            throw new Invalid("", name + " is \"" + text + "\"", "write a number from 0");
+        }
+        return Double.parseDouble(text);
     }
 }

@@ -81,15 +81,7 @@ final class ChartBlocks {
     }
 
     private static Optional<Double> number(Settings parameters, String name) {
-        return parameters.get(name).map(text -> fromZero(name, text));
-    }
-
-    /** A number from 0. */
-    static double fromZero(String name, String text) {
-        if (!Settings.isNumber(text) || Double.parseDouble(text) < 0) {
-            throw new Invalid("", name + " is \"" + text + "\"", "write a number from 0");
-        }
-        return Double.parseDouble(text);
+        return parameters.get(name).map(text -> BlockArguments.fromZero(name, text));
     }
 
     private static Concept concept(Sheet sheet, FigureText read) {

@@ -140,7 +140,7 @@ public final class ConceptCharts {
     private static int fromTeeth(Settings parameters) {
         return parameters
                 .get("from-teeth")
-                .map(text -> (int) ChartBlocks.fromZero("from-teeth", text))
+                .map(text -> (int) BlockArguments.fromZero("from-teeth", text))
                 .orElse(0);
     }
 
