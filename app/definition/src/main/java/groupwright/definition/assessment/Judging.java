@@ -38,8 +38,12 @@ final class Judging {
     private final String id;
 
     Judging(Inputs in, String criterion) {
+        this(in, in.subject(Scope.REQUIREMENT), criterion);
+    }
+
+    Judging(Inputs in, RecordId requirement, String criterion) {
         this.in = in;
-        this.requirement = in.subject(Scope.REQUIREMENT);
+        this.requirement = requirement;
         this.concept = in.subject(Scope.CONCEPT);
         this.id = criterion;
     }
@@ -50,12 +54,21 @@ final class Judging {
      * @param riders the only rider group to look at; nothing means all the requirement names
      */
     Verdict judge(Optional<RecordId> riders) {
+        return judge(riders, Optional.empty());
+    }
+
+    /** The worst verdict on one bike, over the rider groups the requirement names. */
+    Verdict judgeOn(RecordId bike) {
+        return judge(Optional.empty(), Optional.of(bike));
+    }
+
+    private Verdict judge(Optional<RecordId> riders, Optional<RecordId> bike) {
         String name = field(Criterion.FIGURE);
         try {
             Figure figure = in.catalogue().find(name).orElseThrow(() -> unknown(name));
             checkMeasures(figure);
             List<Verdict> verdicts = new ArrayList<>();
-            for (Subject subject : subjects(figure.scopes(), riders)) {
+            for (Subject subject : subjects(figure.scopes(), riders, bike)) {
                 verdicts.add(judge(figure, subject));
             }
             if (verdicts.isEmpty()) {
@@ -119,7 +132,7 @@ final class Judging {
     }
 
     /** The subjects a figure of these scopes is asked about. */
-    private List<Subject> subjects(Set<Scope> scopes, Optional<RecordId> riders) {
+    private List<Subject> subjects(Set<Scope> scopes, Optional<RecordId> riders, Optional<RecordId> bike) {
         Subject start = Subject.NONE;
         if (scopes.contains(Scope.CONCEPT)) {
             start = start.with(concept);
@@ -132,7 +145,7 @@ final class Judging {
             subjects = crossed(subjects, riders.map(List::of).orElseGet(this::riders));
         }
         if (scopes.contains(Scope.BIKE)) {
-            subjects = crossed(subjects, bikes());
+            subjects = crossed(subjects, bike.map(List::of).orElseGet(this::bikes));
         }
         return subjects;
     }

@@ -9,7 +9,7 @@ import java.util.List;
  * before what meets; among equals the smallest margin, then the smallest subject.
  */
 final class Worst {
-    private static final Comparator<Verdict> ORDER = Comparator.comparingInt(Worst::rank)
+    static final Comparator<Verdict> ORDER = Comparator.comparingInt(Worst::rank)
             .thenComparingDouble(verdict -> verdict.marginPct().orElse(verdict.margin()))
             .thenComparing(Verdict::at)
             .thenComparing(Verdict::criterion);

@@ -12,6 +12,7 @@ import groupwright.definition.record.Part;
 import groupwright.definition.record.Project;
 import groupwright.definition.record.RecordId;
 import groupwright.definition.record.RiderGroup;
+import groupwright.definition.record.ShiftSystem;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -64,6 +65,9 @@ public final class ExampleProject {
                 Amount.of(2.5),
                 Amount.of(0.5),
                 Amount.of(0.3),
+                Amount.of(1.5),
+                Amount.of(3),
+                Amount.of(1.2),
                 some(1000),
                 Amount.of(1),
                 Amount.of(50));
@@ -81,8 +85,10 @@ public final class ExampleProject {
                 some(47),
                 "",
                 some(112),
+                Amount.of(6),
                 Optional.of(derailleur()),
-                Optional.empty(),
+                Optional.of(
+                        new ShiftSystem(7, ShiftSystem.Actuation.CABLE, some(3.5), some(1.15), some(20), some(0.3))),
                 List.of(new ExcludedGear("x1", 40, 30)),
                 Concept.State.PROPOSED,
                 "",
@@ -93,6 +99,9 @@ public final class ExampleProject {
         return new Derailleur(
                 some(-20),
                 some(-74),
+                some(-8),
+                some(-28),
+                some(0),
                 some(-66),
                 some(42),
                 some(38),

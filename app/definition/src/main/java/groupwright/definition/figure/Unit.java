@@ -20,6 +20,9 @@ public record Unit(String symbol) {
     public static final Unit KILOJOULE = new Unit("kJ");
     public static final Unit INCH = new Unit("in");
     public static final Unit DEGREE = new Unit("°");
+    public static final Unit LINKS = new Unit("links");
+    public static final Unit NEWTON = new Unit("N");
+    public static final Unit WATT = new Unit("W");
 
     /** Stands in the description of a figure whose answers carry the code of the project's currency. */
     public static final Unit CURRENCY = new Unit("currency");

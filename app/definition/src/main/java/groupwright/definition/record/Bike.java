@@ -66,5 +66,22 @@ public record Bike(
             Field.of(Bike.class, "chainstay_mm", Bike::chainstay_mm);
     public static final Field<Bike, Optional<Amount>> CASSETTE_CENTRE =
             Field.of(Bike.class, "cassetteCentre_mm", Bike::cassetteCentre_mm);
+    public static final Field<Bike, Optional<Amount>> BOTTOM_BRACKET_DROP =
+            Field.of(Bike.class, "bottomBracketDrop_mm", Bike::bottomBracketDrop_mm);
+    public static final Field<Bike, Optional<Amount>> DRIVER_SMALLEST =
+            Field.of(Bike.class, "driverSmallest_teeth", Bike::driverSmallest_teeth);
+    public static final Field<Bike, Optional<Amount>> CHAIN_LINE_LEAST =
+            Field.of(Bike.class, "chainLineLeast_mm", Bike::chainLineLeast_mm);
+    public static final Field<Bike, Optional<Amount>> CHAIN_LINE_MOST =
+            Field.of(Bike.class, "chainLineMost_mm", Bike::chainLineMost_mm);
+    public static final Field<Bike, Optional<Amount>> LARGEST_RING =
+            Field.of(Bike.class, "largestRing_teeth", Bike::largestRing_teeth);
+    public static final Field<Bike, Optional<Amount>> LARGEST_TYRE =
+            Field.of(Bike.class, "largestTyre_mm", Bike::largestTyre_mm);
+    public static final Field<Bike, Optional<Amount>> HANGER_X = Field.of(Bike.class, "hangerX_mm", Bike::hangerX_mm);
+    public static final Field<Bike, Optional<Amount>> HANGER_Y = Field.of(Bike.class, "hangerY_mm", Bike::hangerY_mm);
+    public static final Field<Bike, Optional<Amount>> HANGER_ANGLE =
+            Field.of(Bike.class, "hangerAngle_deg", Bike::hangerAngle_deg);
+    public static final Field<Bike, Amount> CHAIN_GROWTH = Field.of(Bike.class, "chainGrowth_mm", Bike::chainGrowth_mm);
     public static final Field<Bike, String> RETIRED = Field.of(Bike.class, "retired", Bike::retired);
 }

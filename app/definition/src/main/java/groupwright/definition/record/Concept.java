@@ -30,6 +30,11 @@ public record Concept(
         @Help("Links of the chain as supplied") @Limits(least = 40, most = 200)
         Optional<Amount> chainSupplied_links,
 
+        @Help("Links kept beyond what the largest ring and cog need, for the way round the pulleys")
+        @Limits(least = 0, most = 20)
+        @Default("4")
+        Amount chainReserve_links,
+
         @Help("The rear derailleur") Optional<Derailleur> derailleur,
         @Help("How shifts are made") Optional<ShiftSystem> shiftSystem,
         @Help("Gears that are not used") @Default("[]") List<ExcludedGear> excludedGears,
@@ -96,7 +101,14 @@ public record Concept(
             Field.of(Concept.class, "ringSpacing_mm", Concept::ringSpacing_mm);
     public static final Field<Concept, Optional<Amount>> FRONT_CHAIN_LINE =
             Field.of(Concept.class, "frontChainLine_mm", Concept::frontChainLine_mm);
+    public static final Field<Concept, Optional<Amount>> CHAIN_SUPPLIED =
+            Field.of(Concept.class, "chainSupplied_links", Concept::chainSupplied_links);
+    public static final Field<Concept, Amount> CHAIN_RESERVE =
+            Field.of(Concept.class, "chainReserve_links", Concept::chainReserve_links);
+    public static final Field<Concept, Optional<ShiftSystem>> SHIFT_SYSTEM =
+            Field.of(Concept.class, "shiftSystem", Concept::shiftSystem);
     public static final Field<Concept, Optional<Derailleur>> DERAILLEUR =
             Field.of(Concept.class, "derailleur", Concept::derailleur);
+    public static final Field<Concept, State> STATE = Field.of(Concept.class, "state", Concept::state);
     public static final Field<Concept, String> RETIRED = Field.of(Concept.class, "retired", Concept::retired);
 }

@@ -58,6 +58,21 @@ public record Project(
         @Help("Correlation between the errors of any two parts' weights") @Limits(least = 0, most = 1) @Default("0.3")
         Amount weightCorrelation,
 
+        @Help("Wear in dust against that in the dry; a house rule until measured")
+        @Limits(least = 0.1, most = 20)
+        @Default("1.5")
+        Amount wearInDust,
+
+        @Help("Wear in mud against that in the dry; a house rule until measured")
+        @Limits(least = 0.1, most = 20)
+        @Default("3")
+        Amount wearInMud,
+
+        @Help("Wear below freezing against that in the dry; a house rule until measured")
+        @Limits(least = 0.1, most = 20)
+        @Default("1.2")
+        Amount wearInCold,
+
         @Help("Sets built over the life of the product, which carry the tooling") @Limits(least = 1, most = 1e9)
         Optional<Amount> lifeVolume,
 
@@ -99,6 +114,11 @@ public record Project(
             Field.of(Project.class, "spreadWeighed_pct", Project::spreadWeighed_pct);
     public static final Field<Project, Amount> WEIGHT_CORRELATION =
             Field.of(Project.class, "weightCorrelation", Project::weightCorrelation);
+    public static final Field<Project, Amount> WEAR_IN_DUST =
+            Field.of(Project.class, "wearInDust", Project::wearInDust);
+    public static final Field<Project, Amount> WEAR_IN_MUD = Field.of(Project.class, "wearInMud", Project::wearInMud);
+    public static final Field<Project, Amount> WEAR_IN_COLD =
+            Field.of(Project.class, "wearInCold", Project::wearInCold);
     public static final Field<Project, Optional<Amount>> LIFE_VOLUME =
             Field.of(Project.class, "lifeVolume", Project::lifeVolume);
     public static final Field<Project, Amount> SCRAP = Field.of(Project.class, "scrap_pct", Project::scrap_pct);

@@ -144,6 +144,13 @@ public record RiderGroup(
             Field.of(RiderGroup.class, "dragArea_m2", RiderGroup::dragArea_m2);
     public static final Field<RiderGroup, Amount> EFFICIENCY =
             Field.of(RiderGroup.class, "efficiency", RiderGroup::efficiency);
+    public static final Field<RiderGroup, Optional<Amount>> PEAK_TORQUE =
+            Field.of(RiderGroup.class, "peakTorque_Nm", RiderGroup::peakTorque_Nm);
+    public static final Field<RiderGroup, Optional<Amount>> ASSIST_TORQUE =
+            Field.of(RiderGroup.class, "assistTorque_Nm", RiderGroup::assistTorque_Nm);
+    public static final Field<RiderGroup, Amount> DUST = Field.of(RiderGroup.class, "dust_pct", RiderGroup::dust_pct);
+    public static final Field<RiderGroup, Amount> MUD = Field.of(RiderGroup.class, "mud_pct", RiderGroup::mud_pct);
+    public static final Field<RiderGroup, Amount> COLD = Field.of(RiderGroup.class, "cold_pct", RiderGroup::cold_pct);
     public static final Field<RiderGroup, String> RETIRED = Field.of(RiderGroup.class, "retired", RiderGroup::retired);
     public static final Field<RiderGroup, List<Climb>> CLIMBS =
             Field.of(RiderGroup.class, "climbs", RiderGroup::climbs);

@@ -25,4 +25,13 @@ public record ShiftSystem(
         CABLE,
         ELECTRONIC
     }
+
+    public static final Field<ShiftSystem, Actuation> ACTUATION =
+            Field.of(ShiftSystem.class, "actuation", ShiftSystem::actuation);
+    public static final Field<ShiftSystem, Optional<Amount>> PULL =
+            Field.of(ShiftSystem.class, "pull_mm", ShiftSystem::pull_mm);
+    public static final Field<ShiftSystem, Optional<Amount>> ACTUATION_RATIO =
+            Field.of(ShiftSystem.class, "actuationRatio", ShiftSystem::actuationRatio);
+    public static final Field<ShiftSystem, Optional<Amount>> INDEX_TOLERANCE =
+            Field.of(ShiftSystem.class, "indexTolerance_mm", ShiftSystem::indexTolerance_mm);
 }

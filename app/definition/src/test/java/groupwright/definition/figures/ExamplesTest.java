@@ -30,7 +30,7 @@ class ExamplesTest {
     @MethodSource("figures")
     void theExampleIsWhatTheFigureGives(Figure figure) {
         assertTrue(
-                figure.example().ask().startsWith(figure.id() + " "),
+                (figure.example().ask() + " ").startsWith(figure.id() + " "),
                 figure.example().ask());
         Answer answer = EXAMPLE.answer(figure.example().ask());
         String shown = shownLike(figure.example().answer(), answer);
