@@ -1,0 +1,2 @@
+/** Load histories counted into cycles and levels, and what such counts say about fatigue. */
+package groupwright.drivetrain.loads;
