@@ -29,12 +29,16 @@ class RangeClassesTest {
     void eachRangeLiesBetweenTheEdgesOfItsClass(long seed) {
         var random = new Random(seed);
         double width = Seeds.between(random, 0.01, 3);
-        double range = random.nextBoolean() ? (1 + random.nextInt(500)) * width : Seeds.between(random, 0.001, 900);
-        RangeClasses classes = new RangeClasses(width);
-        classes.accept(range, 0, 0.5);
-        RangeClass only = classes.classes().get(0);
-        assertTrue(only.fromRange() <= range && range < only.toRange(), range + " in " + only);
-        assertEquals(new RangeClass(only.fromRange(), only.toRange(), 0.5, range), only);
+        for (int i = 1; i < 500; i++) {
+            double edge = i * width;
+            for (double range : new double[] {Math.nextDown(edge), edge, Math.nextUp(edge), edge - width * 0.3}) {
+                RangeClasses classes = new RangeClasses(width);
+                classes.accept(range, 0, 0.5);
+                RangeClass only = classes.classes().get(0);
+                assertTrue(only.fromRange() <= range && range < only.toRange(), range + " in " + only);
+                assertEquals(new RangeClass(only.fromRange(), only.toRange(), 0.5, range), only);
+            }
+        }
     }
 
     @ParameterizedTest(name = "seed {0}")
