@@ -61,6 +61,11 @@ public record Parameter(
         return of(name, Type.WORD, Presence.REQUIRED, Optional.empty(), help);
     }
 
+    /** A word with a usual value. */
+    public static Parameter word(String name, String usual, String help) {
+        return of(name, Type.WORD, Presence.OPTIONAL, Optional.of(usual), help);
+    }
+
     /** One of several words, the first of them usual. */
     public static Parameter choice(String name, List<String> choices, String help) {
         Parameter word = of(name, Type.WORD, Presence.OPTIONAL, Optional.of(choices.get(0)), help);

@@ -23,6 +23,7 @@ public record Unit(String symbol) {
     public static final Unit LINKS = new Unit("links");
     public static final Unit NEWTON = new Unit("N");
     public static final Unit WATT = new Unit("W");
+    public static final Unit JOULE_PER_KILOMETRE = new Unit("J/km");
 
     /** Stands in the description of a figure whose answers carry the code of the project's currency. */
     public static final Unit CURRENCY = new Unit("currency");

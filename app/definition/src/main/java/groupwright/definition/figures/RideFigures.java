@@ -11,6 +11,7 @@ import groupwright.definition.figure.Parameter;
 import groupwright.definition.figure.Quantity;
 import groupwright.definition.figure.Scope;
 import groupwright.definition.figure.Series;
+import groupwright.definition.figure.Subject;
 import groupwright.definition.figure.Unit;
 import groupwright.definition.record.Settings;
 import groupwright.drivetrain.terrain.Profile;
@@ -86,10 +87,15 @@ public final class RideFigures implements FigureFamily {
     }
 
     private static RideSums asked(Inputs in) {
+        return asked(in, in.subject());
+    }
+
+    /** The predicted ride of a concept with riders, at the length and wind asked for. */
+    static RideSums asked(Inputs in, Subject subject) {
         Settings settings = Settings.NONE
                 .with(PredictedRide.LENGTH.name(), in.word(PredictedRide.LENGTH.name()))
                 .with(Riders.HEADWIND.name(), in.word(Riders.HEADWIND.name()));
-        Answer ride = in.ask(RIDE, in.subject(), settings);
+        Answer ride = in.ask(RIDE, subject, settings);
         if (ride instanceof Missing missing) {
             throw in.missing(missing);
         }

@@ -6,10 +6,13 @@ import groupwright.drivetrain.gearing.Gear;
 import groupwright.drivetrain.prediction.CadenceUse;
 import groupwright.drivetrain.prediction.GearUse;
 import groupwright.drivetrain.prediction.Prediction;
+import groupwright.drivetrain.quantity.ChainPitch;
+import groupwright.drivetrain.wear.GearWork;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
 
 /**
  * The sums of one predicted ride. The figure {@code ride} gives them as a list, each position ending in its own unit, so
@@ -133,6 +136,30 @@ public final class RideSums {
     /** Work at the crank in kJ. */
     public double workKj() {
         return sums.get(WORK) / 1000;
+    }
+
+    /** Work at the crank in each gear. */
+    List<GearWork> gearWork() {
+        List<GearWork> works = new ArrayList<>();
+        forGears(WORK, (gear, work) -> works.add(new GearWork(gear, work)));
+        return works;
+    }
+
+    /** Chain that has run over the ring while pedalling, in m: turns of the crank · teeth of the ring · pitch. */
+    double chainTravelM() {
+        double[] travel = new double[1];
+        forGears("turns", (gear, turns) -> travel[0] += turns * gear.ring().teeth() * ChainPitch.BICYCLE_MM / 1000);
+        return travel[0];
+    }
+
+    private void forGears(String what, BiConsumer<Gear, Double> each) {
+        String ending = "." + what;
+        sums.forEach((at, sum) -> {
+            if (isOf(at, "/", ending)) {
+                String[] wheels = at.substring(0, at.length() - ending.length()).split("/");
+                each.accept(Gear.of(Integer.parseInt(wheels[0]), Integer.parseInt(wheels[1])), sum);
+            }
+        });
     }
 
     /** Shares of the gears in the sum of what this ending names, for example {@code turns}; all 0 without pedalling. */
