@@ -17,6 +17,7 @@ import groupwright.definition.record.RecordId;
 import groupwright.drivetrain.gearing.ChainLine;
 import groupwright.drivetrain.gearing.Gear;
 import groupwright.drivetrain.gearing.GearSet;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -38,7 +39,8 @@ public final class ChainLineFigures implements FigureFamily {
         return Names.figure(id)
                 .of(Scope.CONCEPT, Scope.BIKE)
                 .source("common practice, no source")
-                .leavesOut("that the free length of the chain is not quite the chainstay; sideways play of the chain")
+                .leavesOut("sideways play of the chain; that it bends at single links")
+                .version(2)
                 .resolution(0.01);
     }
 
@@ -47,7 +49,9 @@ public final class ChainLineFigures implements FigureFamily {
                 .in(Unit.DEGREE)
                 .better(Direction.LOWER_IS_BETTER)
                 .with(OF)
-                .formula("atan(|line of the ring - line of the cog| / chainstay), gears in use")
+                .formula(
+                        "atan(|line of the ring - line of the cog| / free span of the chain), gears in use, free span = "
+                                + "sqrt(chainstay² - (difference of the pitch radii)²)")
                 .example("chain-angle C-901 B-901 of=worst", "1.78")
                 .computedBy(ChainLineFigures::angleOf);
     }
@@ -65,11 +69,12 @@ public final class ChainLineFigures implements FigureFamily {
     private static Figure angles() {
         return ofBike("chain-angles")
                 .in(Unit.DEGREE)
-                .formula("atan(|line of the ring - line of the cog| / chainstay), each gear in use by rising ratio")
+                .formula("atan(|line of the ring - line of the cog| / free span of the chain), each gear in use by "
+                        + "rising ratio, free span = sqrt(chainstay² - (difference of the pitch radii)²)")
                 .example(
                         "chain-angles C-901 B-901",
-                        "20/30=1.38 20/25=0.86 20/21=0.33 20/18=0.20 20/15=0.72 40/25=1.78 20/12=1.25 40/21=1.25 "
-                                + "20/10=1.78 40/18=0.72 40/15=0.20 40/12=0.33 40/10=0.86")
+                        "20/30=1.38 20/25=0.86 20/21=0.33 20/18=0.20 20/15=0.72 40/25=1.78 20/12=1.25 40/21=1.26 "
+                                + "20/10=1.78 40/18=0.73 40/15=0.20 40/12=0.33 40/10=0.86")
                 .computedBy(in -> {
                     Bent bent = bent(in);
                     return new Series(
@@ -117,8 +122,9 @@ public final class ChainLineFigures implements FigureFamily {
         Optional<Double> rings = unlessSingle(
                 set.crankset().rings().size(),
                 () -> all.number(concept, Concept.RING_SPACING, "write the distance from ring to ring in mm"));
-        Optional<Double> cogs =
-                unlessSingle(set.cassette().cogs().size(), () -> all.read(() -> cogSpacing(in, concept)));
+        int gaps = set.cassette().cogs().size() - 1;
+        Optional<List<Double>> cogs =
+                gaps == 0 ? Optional.of(List.of()) : all.read(() -> cogSpacings(in, concept, gaps));
         Optional<Double> cassette = all.number(
                 bike,
                 Bike.CASSETTE_CENTRE,
@@ -135,24 +141,18 @@ public final class ChainLineFigures implements FigureFamily {
                         stay.orElseThrow()));
     }
 
-    /** One ring or cog has no distance to another. */
+    /** One ring has no distance to another. */
     private static Optional<Double> unlessSingle(int count, Supplier<Optional<Double>> spacing) {
         return count == 1 ? Optional.of(0.0) : spacing.get();
     }
 
-    private static double cogSpacing(Inputs in, RecordId concept) {
-        List<Double> spacings = in.get(concept, Concept.COG_SPACING).stream()
-                .map(Amount::value)
-                .distinct()
-                .toList();
-        if (spacings.size() != 1) {
-            throw in.missing(
-                    concept,
-                    Concept.COG_SPACING,
-                    spacings.isEmpty()
-                            ? "write the distance from cog to cog in mm"
-                            : "the chain line takes one distance for all cogs; write one");
+    /** One distance holds for all cogs. */
+    private static List<Double> cogSpacings(Inputs in, RecordId concept, int gaps) {
+        List<Double> spacings =
+                in.get(concept, Concept.COG_SPACING).stream().map(Amount::value).toList();
+        if (spacings.isEmpty()) {
+            throw in.missing(concept, Concept.COG_SPACING, "write the distance from cog to cog in mm");
         }
-        return spacings.get(0);
+        return spacings.size() == 1 ? Collections.nCopies(gaps, spacings.get(0)) : spacings;
     }
 }

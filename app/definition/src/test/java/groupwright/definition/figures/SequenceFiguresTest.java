@@ -102,7 +102,7 @@ class SequenceFiguresTest {
     void theLowestGearNeedNotBeTheWorst() {
         Asking asking = of("30", "10, 20, 30", ", \"cogSpacing_mm\": [4], \"frontChainLine_mm\": 41");
         assertEquals(0, asking.value("chain-angle C-001 B-001"), 1e-9);
-        assertEquals(Math.toDegrees(Math.atan(0.02)), asking.value("chain-angle C-001 B-001 of=worst"), 1e-9);
+        assertEquals(bentDeg(8, 30, 10), asking.value("chain-angle C-001 B-001 of=worst"), 1e-9);
         assertEquals(
                 "30/10", asking.quantity("chain-angle C-001 B-001 of=worst").remark());
     }
@@ -110,7 +110,13 @@ class SequenceFiguresTest {
     @Test
     void oneRingAndOneCogNeedNoSpacing() {
         Asking asking = of("30", "15", ", \"frontChainLine_mm\": 49");
-        assertEquals(Math.toDegrees(Math.atan(0.01)), asking.value("chain-angle C-001 B-001"), 1e-9);
+        assertEquals(bentDeg(4, 30, 15), asking.value("chain-angle C-001 B-001"), 1e-9);
+    }
+
+    /** Two right triangles: the free span under a chainstay of 400 mm, and the bend over that span. */
+    private static double bentDeg(double asideMm, int ring, int cog) {
+        double radii = 6.35 / Math.sin(Math.PI / ring) - 6.35 / Math.sin(Math.PI / cog);
+        return Math.toDegrees(Math.atan(asideMm / Math.sqrt(400 * 400 - radii * radii)));
     }
 
     @Test
@@ -133,12 +139,22 @@ class SequenceFiguresTest {
         assertEquals(field, missing(new Asking(emptied), text));
     }
 
+    /** Cogs at 49.5, 45.5 and 40.5 mm, the middle half way between the outermost. */
     @Test
-    void unevenSpacingsAreRefusedInWords() {
+    void spacingsMayDiffer() {
         Asking asking = of("30", "10, 20, 30", ", \"cogSpacing_mm\": [4, 5], \"frontChainLine_mm\": 45");
+        assertEquals(bentDeg(4.5, 30, 30), asking.value("chain-angle C-001 B-001"), 1e-9);
+        Series angles = (Series) asking.answer("chain-angles C-001 B-001");
+        assertEquals(bentDeg(0.5, 30, 20), angles.values().get(1).value(), 1e-9);
+        assertEquals(bentDeg(4.5, 30, 10), angles.values().get(2).value(), 1e-9);
+    }
+
+    @Test
+    void noSpacingIsAskedForInWords() {
+        Asking asking = of("30", "10, 20, 30", ", \"frontChainLine_mm\": 45");
         List<MissingInput> inputs = asking.missing("chain-angle C-001 B-001");
         assertEquals("C-001.cogSpacing_mm", inputs.get(0).address().toString());
-        assertTrue(inputs.get(0).remedy().contains("one distance for all cogs"));
+        assertTrue(inputs.get(0).remedy().contains("from cog to cog"));
     }
 
     private static String missing(Asking asking, String text) {

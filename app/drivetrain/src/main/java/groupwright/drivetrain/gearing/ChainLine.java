@@ -1,7 +1,11 @@
 package groupwright.drivetrain.gearing;
 
+import groupwright.drivetrain.chain.PitchCircle;
 import groupwright.drivetrain.quantity.Bounds;
+import groupwright.drivetrain.quantity.ChainPitch;
+import java.util.Collections;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -10,31 +14,54 @@ import java.util.Set;
  *
  * @param frontMm middle of the rings in mm, 20 to 100
  * @param ringSpacingMm from ring to ring in mm, 0 or more; without meaning for one ring
- * @param cassetteMm middle of the cassette in mm, 10 to 100
- * @param cogSpacingMm from cog to cog in mm, 0 or more
- * @param spanMm free length of chain between ring and cog in mm, above 0; close to the chainstay
+ * @param cassetteMm middle of the cassette, half way between its outermost cogs, in mm, 10 to 100
+ * @param cogSpacingsMm from each cog to the next larger one in mm, each 0 or more; one fewer than cogs
+ * @param chainstayMm distance from the rear axle to the bottom bracket in mm, above 0
  */
-public record ChainLine(double frontMm, double ringSpacingMm, double cassetteMm, double cogSpacingMm, double spanMm) {
+public record ChainLine(
+        double frontMm, double ringSpacingMm, double cassetteMm, List<Double> cogSpacingsMm, double chainstayMm) {
 
     /** Throws {@link IllegalArgumentException} if a number lies outside its range. */
     public ChainLine {
         Bounds.within("the front chain line", frontMm, 20, 100, "mm");
         Bounds.notNegative("the spacing of the rings", ringSpacingMm, "mm");
         Bounds.within("the middle of the cassette", cassetteMm, 10, 100, "mm");
-        Bounds.notNegative("the spacing of the cogs", cogSpacingMm, "mm");
-        Bounds.positive("the free span of the chain", spanMm, "mm");
+        cogSpacingsMm = List.copyOf(cogSpacingsMm);
+        cogSpacingsMm.forEach(spacing -> Bounds.notNegative("the spacing of two cogs", spacing, "mm"));
+        Bounds.positive("the chainstay", chainstayMm, "mm");
+    }
+
+    /**
+     * A cassette with one spacing for all its cogs; the rest as in the record.
+     *
+     * @param cogSpacingMm from cog to cog in mm, 0 or more; without meaning for one cog
+     * @param cogs number of cogs, 1 to 100
+     * @throws IllegalArgumentException if a number lies outside its range
+     */
+    public static ChainLine even(
+            double frontMm,
+            double ringSpacingMm,
+            double cassetteMm,
+            double cogSpacingMm,
+            int cogs,
+            double chainstayMm) {
+        Bounds.count("the number of cogs", cogs, 1, 100);
+        List<Double> spacings = Collections.nCopies(cogs - 1, cogSpacingMm);
+        return new ChainLine(frontMm, ringSpacingMm, cassetteMm, spacings, chainstayMm);
     }
 
     /**
      * How far a gear bends the chain sideways.
      *
-     * <p>Formula: atan(|line of the ring - line of the cog| / span) (common practice, no source). Neglected: that the
-     * span changes by some millimetres with ring and cog, and sideways play of the chain.
+     * <p>Formula: atan(|line of the ring - line of the cog| / free span), free span = sqrt(chainstay² - (R_ring -
+     * R_cog)²), the upper tangent between the pitch circles (geometry; that the angle is what matters is common practice,
+     * no source). Neglected: sideways play of the chain, and that it bends at single links. Cost: O(number of cogs).
      *
      * @param set the gears; excluded ones have an angle too
      * @param gear a gear of its rings and cogs
      * @return degrees, 0 or more
-     * @throws IllegalArgumentException if the gear is not on this crankset and cassette
+     * @throws IllegalArgumentException if the gear is not on this crankset and cassette, the cassette has another number
+     *     of cogs, or ring and cog would touch
      */
     public double angleDeg(GearSet set, Gear gear) {
         int ring = set.crankset().rings().indexOf(gear.ring());
@@ -43,9 +70,28 @@ public record ChainLine(double frontMm, double ringSpacingMm, double cassetteMm,
             throw new IllegalArgumentException("gear %d x %d is not on this crankset and cassette"
                     .formatted(gear.ring().teeth(), gear.cog().teeth()));
         }
-        double ringMm = frontMm + (ring - middle(set.crankset().rings().size())) * ringSpacingMm;
-        double cogMm = cassetteMm + (middle(set.cassette().cogs().size()) - cog) * cogSpacingMm;
-        return StrictMath.toDegrees(StrictMath.atan(StrictMath.abs(ringMm - cogMm) / spanMm));
+        if (set.cassette().cogs().size() != cogSpacingsMm.size() + 1) {
+            throw new IllegalArgumentException("%d spacings belong to %d cogs, the cassette has %d"
+                    .formatted(
+                            cogSpacingsMm.size(),
+                            cogSpacingsMm.size() + 1,
+                            set.cassette().cogs().size()));
+        }
+        double middleRing = (set.crankset().rings().size() - 1) / 2.0;
+        double ringMm = frontMm + (ring - middleRing) * ringSpacingMm;
+        double cogMm = cassetteMm + sum(cogSpacingsMm) / 2 - sum(cogSpacingsMm.subList(0, cog));
+        return StrictMath.toDegrees(StrictMath.atan(StrictMath.abs(ringMm - cogMm) / spanMm(gear)));
+    }
+
+    private double spanMm(Gear gear) {
+        double ringMm = radiusMm(gear.ring().teeth());
+        double cogMm = radiusMm(gear.cog().teeth());
+        if (chainstayMm <= ringMm + cogMm) {
+            throw new IllegalArgumentException(
+                    "a ring of %d and a cog of %d teeth touch on a chainstay of %s mm, it must be above %.1f mm"
+                            .formatted(gear.ring().teeth(), gear.cog().teeth(), chainstayMm, ringMm + cogMm));
+        }
+        return StrictMath.sqrt(chainstayMm * chainstayMm - (ringMm - cogMm) * (ringMm - cogMm));
     }
 
     /**
@@ -66,7 +112,11 @@ public record ChainLine(double frontMm, double ringSpacingMm, double cassetteMm,
         return new GearSet(set.crankset(), set.cassette(), excluded);
     }
 
-    private static double middle(int count) {
-        return (count - 1) / 2.0;
+    private static double radiusMm(int teeth) {
+        return PitchCircle.diameterMm(ChainPitch.BICYCLE_MM, teeth) / 2;
+    }
+
+    private static double sum(List<Double> spacings) {
+        return spacings.stream().mapToDouble(Double::doubleValue).sum();
     }
 }
