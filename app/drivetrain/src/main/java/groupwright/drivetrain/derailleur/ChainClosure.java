@@ -22,6 +22,7 @@ import java.util.Optional;
  */
 public final class ChainClosure {
     private static final double MOST_LINKS = 1000;
+    private static final double ENDLESS = 1e6; // links, longer than any path
 
     private ChainClosure() {}
 
@@ -51,15 +52,40 @@ public final class ChainClosure {
     public static Closure solve(Mechanism mechanism, ChainRun run, double links, ToothTips tips) {
         Bounds.within("the length of the chain", links, 1, MOST_LINKS, "links");
         Loop loop = new Loop(mechanism, run, links);
-        double turn = mechanism.turnDeg(run.sideTravelMm(), run.fullTravelMm());
-        Findings found = new March(loop)
-                .between(
-                        StrictMath.toRadians(mechanism.stopForwardDeg() + turn),
-                        StrictMath.toRadians(mechanism.stopRearwardDeg() + turn));
+        Findings found = march(loop, mechanism, run);
         if (found.closes()) {
             return new Closes(position(loop, found.root(), tips));
         }
         return found.hasPath() ? stopped(loop, found, tips) : pathless(found);
+    }
+
+    /**
+     * The shortest and the longest path that the cage can give to a chain in a gear. Cost: as {@link #solve}, twice.
+     *
+     * @param mechanism the derailleur on the bike's hanger
+     * @param run the gear
+     * @param tips how far teeth stand out
+     * @return both ends; empty if the chain can run at no angle
+     */
+    public static Optional<PathRange> range(Mechanism mechanism, ChainRun run, ToothTips tips) {
+        Loop none = new Loop(mechanism, run, 0); // too tight from the first angle on
+        Findings foremost = march(none, mechanism, run);
+        if (!foremost.hasPath()) {
+            return Optional.empty();
+        }
+        Loop endless = new Loop(mechanism, run, ENDLESS); // slack to the last angle
+        Findings rearmost = march(endless, mechanism, run);
+        return Optional.of(new PathRange(
+                position(none, foremost.edge().angle(), tips),
+                position(endless, rearmost.edge().angle(), tips)));
+    }
+
+    private static Findings march(Loop loop, Mechanism mechanism, ChainRun run) {
+        double turn = mechanism.turnDeg(run.sideTravelMm(), run.fullTravelMm());
+        return new March(loop)
+                .between(
+                        StrictMath.toRadians(mechanism.stopForwardDeg() + turn),
+                        StrictMath.toRadians(mechanism.stopRearwardDeg() + turn));
     }
 
     /** The cage has come to an end of the angles it can take. */

@@ -49,6 +49,8 @@ final class March {
         }
         if (ahead.isFree() && behind.isFree()) {
             walkFree(ahead, behind);
+        } else if (behind.isFree() && isFarTooLong(behind, ahead.angle - behind.angle)) {
+            findings.passed(behind); // no root near, and a chain too long needs no edge at the front
         } else if (ahead.isFree() || behind.isFree()) {
             walkOverEdge(ahead, behind);
         } else {
@@ -149,6 +151,11 @@ final class March {
         double nextAfter = after + behind.slope[index] * way;
         boolean bothShrink = (nextBefore - before) * before < 0 && (nextAfter - after) * after < 0;
         return before * after > 0 && bothShrink && (nextBefore * before < 0 || nextAfter * after < 0);
+    }
+
+    /** Whether the chain is longer than the path by more than that changes over a step. */
+    private static boolean isFarTooLong(Sample sample, double step) {
+        return -sample.value[Sample.LENGTH] > 2 * step * StrictMath.abs(sample.slope[Sample.LENGTH]);
     }
 
     private static boolean isLong(Sample ahead, Sample behind) {
