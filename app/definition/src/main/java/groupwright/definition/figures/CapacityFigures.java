@@ -14,7 +14,6 @@ import groupwright.definition.record.Derailleur;
 import groupwright.definition.record.Field;
 import groupwright.definition.record.RecordId;
 import groupwright.drivetrain.gearing.Capacity;
-import groupwright.drivetrain.gearing.Cassette;
 import groupwright.drivetrain.gearing.GearSet;
 import groupwright.drivetrain.gearing.SideTravel;
 import java.util.List;
@@ -111,9 +110,8 @@ public final class CapacityFigures implements FigureFamily {
 
     private static Answer travel(Inputs in) {
         RecordId concept = in.subject(Scope.CONCEPT);
-        Cassette cassette = Gears.cassette(in);
         Gathering all = new Gathering(in);
-        Optional<List<Double>> spacings = all.read(() -> spacings(in, concept));
+        Optional<List<Double>> spacings = all.read(() -> Gears.cogSpacings(in));
         Optional<Double> small =
                 all.number(concept, OVERSHOOT_SMALLEST, "write the travel beyond the smallest cog in mm");
         Optional<Double> large =
@@ -123,17 +121,6 @@ public final class CapacityFigures implements FigureFamily {
                 small.orElseThrow(),
                 large.orElseThrow(),
                 in.get(concept, HANGER_TOLERANCE).map(Amount::value).orElse(0.0));
-        List<Double> each = spacings.orElseThrow();
-        double travel = each.size() == 1 ? SideTravel.mm(cassette, each.get(0), extra) : SideTravel.mm(each, extra);
-        return Quantity.of(travel, Unit.MILLIMETRE);
-    }
-
-    private static List<Double> spacings(Inputs in, RecordId concept) {
-        List<Amount> spacings = in.get(concept, Concept.COG_SPACING);
-        if (spacings.isEmpty()) {
-            throw in.missing(
-                    concept, Concept.COG_SPACING, "write the distance from cog to cog in mm, one or one for each gap");
-        }
-        return spacings.stream().map(Amount::value).toList();
+        return Quantity.of(SideTravel.mm(spacings.orElseThrow(), extra), Unit.MILLIMETRE);
     }
 }

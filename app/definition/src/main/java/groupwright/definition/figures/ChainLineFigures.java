@@ -10,14 +10,12 @@ import groupwright.definition.figure.Quantity;
 import groupwright.definition.figure.Scope;
 import groupwright.definition.figure.Series;
 import groupwright.definition.figure.Unit;
-import groupwright.definition.record.Amount;
 import groupwright.definition.record.Bike;
 import groupwright.definition.record.Concept;
 import groupwright.definition.record.RecordId;
 import groupwright.drivetrain.gearing.ChainLine;
 import groupwright.drivetrain.gearing.Gear;
 import groupwright.drivetrain.gearing.GearSet;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -122,9 +120,7 @@ public final class ChainLineFigures implements FigureFamily {
         Optional<Double> rings = unlessSingle(
                 set.crankset().rings().size(),
                 () -> all.number(concept, Concept.RING_SPACING, "write the distance from ring to ring in mm"));
-        int gaps = set.cassette().cogs().size() - 1;
-        Optional<List<Double>> cogs =
-                gaps == 0 ? Optional.of(List.of()) : all.read(() -> cogSpacings(in, concept, gaps));
+        Optional<List<Double>> cogs = all.read(() -> Gears.cogSpacings(in));
         Optional<Double> cassette = all.number(
                 bike,
                 Bike.CASSETTE_CENTRE,
@@ -144,15 +140,5 @@ public final class ChainLineFigures implements FigureFamily {
     /** One ring has no distance to another. */
     private static Optional<Double> unlessSingle(int count, Supplier<Optional<Double>> spacing) {
         return count == 1 ? Optional.of(0.0) : spacing.get();
-    }
-
-    /** One distance holds for all cogs. */
-    private static List<Double> cogSpacings(Inputs in, RecordId concept, int gaps) {
-        List<Double> spacings =
-                in.get(concept, Concept.COG_SPACING).stream().map(Amount::value).toList();
-        if (spacings.isEmpty()) {
-            throw in.missing(concept, Concept.COG_SPACING, "write the distance from cog to cog in mm");
-        }
-        return spacings.size() == 1 ? Collections.nCopies(gaps, spacings.get(0)) : spacings;
     }
 }

@@ -9,9 +9,7 @@ import groupwright.definition.figure.Parameter;
 import groupwright.definition.figure.Scope;
 import groupwright.definition.figure.Series;
 import groupwright.definition.figure.Unit;
-import groupwright.definition.record.Amount;
 import groupwright.definition.record.Bike;
-import groupwright.definition.record.Concept;
 import groupwright.definition.record.RecordId;
 import groupwright.definition.record.Settings;
 import groupwright.drivetrain.derailleur.ChainClosure;
@@ -23,7 +21,6 @@ import groupwright.drivetrain.gearing.Cassette;
 import groupwright.drivetrain.gearing.Crankset;
 import groupwright.drivetrain.quantity.Chainring;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -76,7 +73,7 @@ public final class ChainPaths implements FigureFamily {
         Optional<Double> stay = all.number(bike, Bike.CHAINSTAY, "write the length of the chainstay in mm");
         Optional<Double> drop = all.number(
                 bike, Bike.BOTTOM_BRACKET_DROP, "write how far the bottom bracket lies below the axles, in mm");
-        Optional<List<Double>> lines = all.read(() -> sideTravels(in, cassette));
+        Optional<List<Double>> lines = all.read(() -> sideTravels(in));
         Optional<Integer> links = all.read(() -> links(in));
         all.end();
         double growth = in.word(SUSPENSION.name()).equals("full") ? in.amount(bike, Bike.CHAIN_GROWTH) : 0;
@@ -123,19 +120,9 @@ public final class ChainPaths implements FigureFamily {
     }
 
     /** Side travel from the smallest cog to each. */
-    private static List<Double> sideTravels(Inputs in, Cassette cassette) {
-        RecordId concept = in.subject(Scope.CONCEPT);
-        List<Double> spacings =
-                in.get(concept, Concept.COG_SPACING).stream().map(Amount::value).toList();
-        int gaps = cassette.cogs().size() - 1;
-        if (spacings.isEmpty() && gaps > 0) {
-            throw in.missing(
-                    concept, Concept.COG_SPACING, "write the distance from cog to cog in mm, one or one for each gap");
-        }
+    private static List<Double> sideTravels(Inputs in) {
         List<Double> travels = new ArrayList<>(List.of(0.0));
-        for (double spacing : spacings.size() == 1 ? Collections.nCopies(gaps, spacings.get(0)) : spacings) {
-            travels.add(last(travels) + spacing);
-        }
+        Gears.cogSpacings(in).forEach(spacing -> travels.add(last(travels) + spacing));
         return travels;
     }
 

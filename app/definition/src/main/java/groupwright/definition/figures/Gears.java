@@ -4,6 +4,7 @@ import groupwright.definition.figure.Inputs;
 import groupwright.definition.figure.MissingSignal;
 import groupwright.definition.figure.Parameter;
 import groupwright.definition.figure.Scope;
+import groupwright.definition.record.Amount;
 import groupwright.definition.record.Concept;
 import groupwright.definition.record.RecordId;
 import groupwright.drivetrain.gearing.Cassette;
@@ -14,6 +15,7 @@ import groupwright.drivetrain.gearing.Step;
 import groupwright.drivetrain.gearing.Steps;
 import groupwright.drivetrain.quantity.Chainring;
 import groupwright.drivetrain.quantity.Cog;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -48,6 +50,21 @@ final class Gears {
             throw in.missing(concept(in), Concept.EXCLUDED_GEARS, "every gear is excluded; leave at least one in use");
         }
         return new GearSet(crankset, cassette, excluded);
+    }
+
+    /** Distance from each cog to the next larger one in mm; one written distance holds for all gaps. */
+    static List<Double> cogSpacings(Inputs in) {
+        int gaps = cassette(in).cogs().size() - 1;
+        List<Double> written = in.get(concept(in), Concept.COG_SPACING).stream()
+                .map(Amount::value)
+                .toList();
+        if (written.isEmpty() && gaps > 0) {
+            throw in.missing(
+                    concept(in),
+                    Concept.COG_SPACING,
+                    "write the distance from cog to cog in mm, one or one for each gap");
+        }
+        return written.size() == 1 ? Collections.nCopies(gaps, written.get(0)) : written;
     }
 
     /** The steps that count; none for one cog. */

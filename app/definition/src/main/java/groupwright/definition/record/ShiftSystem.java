@@ -26,6 +26,8 @@ public record ShiftSystem(
         ELECTRONIC
     }
 
+    public static final Field<ShiftSystem, Integer> POSITIONS =
+            Field.of(ShiftSystem.class, "positions", ShiftSystem::positions);
     public static final Field<ShiftSystem, Actuation> ACTUATION =
             Field.of(ShiftSystem.class, "actuation", ShiftSystem::actuation);
     public static final Field<ShiftSystem, Optional<Amount>> PULL =

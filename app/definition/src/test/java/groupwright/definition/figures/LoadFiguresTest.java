@@ -29,9 +29,7 @@ class LoadFiguresTest {
         double radiusM = PITCH_MM / 1000 / 2 / Math.sin(Math.PI / 20);
         assertEquals(180 / radiusM, EXAMPLE.value("chain-tension C-901 G-901"), 1e-9);
         assertEquals(
-                220 / radiusM,
-                with("G-901.assistTorque_Nm", Amount.of(40)).value("chain-tension C-901 G-901"),
-                1e-9);
+                220 / radiusM, with("G-901.assistTorque_Nm", Amount.of(40)).value("chain-tension C-901 G-901"), 1e-9);
         // 16 CFR 1512.8: 8010 N
         assertEquals(8010 * radiusM / 180, EXAMPLE.value("tensile-factor C-901 G-901"), 1e-12);
     }
