@@ -43,8 +43,31 @@ public final class Benchmarks {
                     "documents: %.0f ms for about 300 pages, of it %.0f ms to fill the template; %.2f times bare text (%.0f ms)",
                     pages, numbers, pages / text, text);
         }
+        rainflow(results);
         if (Pattern.compile(wanted).matcher("LedgerHeap").find()) {
             print("ledger: %.0f bytes of heap for each of 90,000 answers", LedgerHeap.bytesPerAnswer());
+        }
+    }
+
+    private static void rainflow(Collection<RunResult> results) {
+        double load = score(results, "loadAlone");
+        double lists = score(results, "listRainflow") - load;
+        for (String stream : new String[] {"streamedRainflow", "steppedRainflow"}) {
+            double time = score(results, stream) - load;
+            if (time > 0 && lists > 0) {
+                print(
+                        "%s: %.0f ms without making the load, %.1f times as fast as lists (%.0f ms)",
+                        stream, time, lists / time, lists);
+            }
+        }
+        if (lists > 0) {
+            int samples = 100_000_000;
+            print(
+                    "rainflow: bytes allocated for %,d samples: streamed %,d, stepped %,d; lists %.0f for each sample",
+                    samples,
+                    RainflowMemory.streamedBytes(samples),
+                    RainflowMemory.steppedBytes(samples),
+                    RainflowMemory.listBytesPerSample());
         }
     }
 
