@@ -1,6 +1,8 @@
 package groupwright.drivetrain.derailleur;
 
 import groupwright.drivetrain.Seeds;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 
@@ -68,5 +70,23 @@ final class ExampleMechanism {
     static double randomLinks(ChainRun run, Random random) {
         double need = 2 * run.ringCentreMm().xMm() / 12.7 + (run.ringTeeth() + run.cogTeeth()) / 2.0;
         return Math.rint(need + Seeds.between(random, 2, 32));
+    }
+
+    /**
+     * A length just within what the path reaches between the stops, so that it closes near an edge of the path or where
+     * the length turns round; any length if there is no path.
+     */
+    static double hardLinks(Mechanism mechanism, ChainRun run, Random random) {
+        double turn = mechanism.turnDeg(run.sideTravelMm(), run.fullTravelMm());
+        List<Double> lengths = new ArrayList<>();
+        for (double deg = mechanism.stopForwardDeg(); deg > mechanism.stopRearwardDeg(); deg -= 0.25) {
+            ChainClosure.at(mechanism, run, deg + turn, ToothTips.USUAL)
+                    .ifPresent(at -> lengths.add(at.lengthPitches()));
+        }
+        if (lengths.isEmpty()) {
+            return randomLinks(run, random);
+        }
+        double within = 0.002 * random.nextDouble();
+        return random.nextBoolean() ? Collections.max(lengths) - within : Collections.min(lengths) + within;
     }
 }
