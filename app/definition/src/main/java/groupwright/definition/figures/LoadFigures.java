@@ -30,7 +30,7 @@ public final class LoadFigures implements FigureFamily {
     public static final String CHAIN_TENSION = "chain-tension";
 
     private static final String LOSS = "articulation-loss";
-    private static final String ESTIMATE = "; a design estimate, no proof of conformity";
+    private static final String ESTIMATE = "; a design estimate, no proof of conformity: test to current standards";
     private static final Parameter OF = Parameter.choice(
             "of", List.of("peak", "mean"), "peak torque on the smallest ring, or the mean while pedalling on the ride");
     private static final String FRICTION =

@@ -60,7 +60,7 @@ public final class WearFigures implements FigureFamily {
                                 + " predicted ride; for cogs and ring their own term over the teeth used")
                 .leavesOut(
                         "slack run, pulleys, crossed running, shifting; friction 0.1 and pin radius 1.8 mm are assumptions,"
-                                + " ± 50 %; a design estimate, no proof of conformity")
+                                + " ± 50 %; a design estimate, no proof of conformity: test to current standards")
                 .band((value, in) -> Band.around(value.value(), value.value() * ChainFriction.UNCERTAINTY_PCT / 100))
                 .example("articulation-energy C-901 G-901", "2.42")
                 .computedBy(WearFigures::energyOf);

@@ -52,16 +52,39 @@ class SampleVerdictsTest {
         verdict C-002 R-011 | meets
         verdict C-002 R-015 | misses
         verdict C-002 R-018 | meets
-        # lowest gear on the bike whose cassette lies at 46.5 mm, chainstay 435 mm: atan(25.65 / 435) = 3.37°; front
-        # line ± 0.8 mm is ± 0.11°; on 56 mm with twelve cogs of 3.6 mm it is atan(29.3 / 435) = 3.85°
+        # lowest gear on the bike whose cassette lies at 46.5 mm, chainstay 435 mm: atan(25.65 / 433.8) = 3.38°, the free span of 32 and 45 teeth; front
+        # line ± 0.8 mm is ± 0.11°; on 56 mm with twelve cogs of 3.6 mm it is atan(29.3 / 433.8) = 3.86°
         verdict C-001 R-008 | missing input
         verdict C-002 R-008 | meets
         verdict C-003 R-008 | misses
+        # B-003 and B-006 have no hanger; a path at 38° takes 100 · sin 38° = 61.6 % of a blow
+        verdict C-002 R-016 | missing input
+        verdict C-002 R-047 | meets
+        fits C-002 B-001    | meets
+        fits C-002 B-003    | missing input
+        fits C-003 B-001    | meets, too close to call
+        # 120 links needed, 118 supplied
+        fits C-003 B-003    | misses
         verdict C-002 R-012 | missing input
         verdict C-002 R-019 | missing input
         """)
     void saysWhatIsTooCloseToCall(String ask, String words) {
         assertEquals(words, SAMPLE.verdict(ask).words());
+    }
+
+    /** Chain angle in the lowest gear, worked out by an independent script; 3 of 4 digits. */
+    @ParameterizedTest
+    @CsvSource({
+        "C-002, 2.95 2.82 2.79 3.38 2.99 3.15",
+        "C-003, 3.44 3.30 3.26 3.86 3.48 3.63",
+    })
+    void chainAnglesOnSixBikesAgree(String concept, String angles) {
+        String[] expected = angles.split(" ");
+        for (int bike = 1; bike <= 6; bike++) {
+            var angle =
+                    (groupwright.definition.figure.Quantity) SAMPLE.answer("chain-angle " + concept + " B-00" + bike);
+            assertEquals(Double.parseDouble(expected[bike - 1]), angle.value(), 0.006, "B-00" + bike);
+        }
     }
 
     @ParameterizedTest(name = "K-{0} to K-{1}")
