@@ -34,12 +34,12 @@ public record Step(Cog smaller, Cog larger) {
     }
 
     /** Natural logarithm of larger / smaller: steps that follow one another add up. */
-    double ln() {
+    public double ln() {
         return StrictMath.log((double) larger.teeth() / smaller.teeth());
     }
 
     /** Which of two steps is the larger in percent, decided in whole numbers. */
-    int compareSize(Step other) {
+    public int compareSize(Step other) {
         return Integer.compare(teeth() * other.smaller.teeth(), other.teeth() * smaller.teeth());
     }
 }

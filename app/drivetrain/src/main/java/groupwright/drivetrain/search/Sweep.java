@@ -1,0 +1,142 @@
+package groupwright.drivetrain.search;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One run of the dynamic programme over (position, teeth), or (position, teeth, teeth before) where a limit looks back.
+ *
+ * <p>Partial cassettes are only compared within one such state, where all have the same ways to go on.
+ */
+final class Sweep {
+    /** What the program refuses to exceed: with 37 bytes each, doubled while arrays grow, about half a gigabyte. */
+    static final int MOST_LABELS = 8_000_000;
+
+    private final Target target;
+    private final Scale scale;
+    private final Labels labels = new Labels();
+    private final Candidates candidates = new Candidates();
+    private final List<End> ends = new ArrayList<>();
+
+    /**
+     * The labels of one state.
+     *
+     * @param before the cog before; 0 if nothing looks back
+     * @param from the first label
+     * @param to the label after the last
+     */
+    private record State(int before, int from, int to) {}
+
+    /** Complete cassettes: a label, with ends and count. */
+    record End(Labels labels, int label, Ends ends) {}
+
+    Sweep(Target target, Scale scale) {
+        this.target = target;
+        this.scale = scale;
+    }
+
+    /**
+     * Runs and gives the complete cassettes that may be best.
+     *
+     * @param room how many labels may be made
+     */
+    List<End> run(int room, Ticker ticker) {
+        int low = scale.low;
+        boolean[][] reachable = target.reachable();
+        List<List<State>> layer = layer();
+        if (reachable[1][target.smallest() - low]) {
+            labels.root(target.smallest(), scale.mg[target.smallest() - low]);
+            layer.get(target.smallest() - low).add(new State(0, 0, 1));
+        }
+        for (int position = 2; position <= target.count().most(); position++) {
+            ticker.tick();
+            List<List<State>> next = layer();
+            for (int teeth = target.smallest() + 1; teeth <= target.largest().most(); teeth++) {
+                if (reachable[position][teeth - low]) {
+                    extend(layer, position, teeth, next.get(teeth - low));
+                    refuseBeyond(room);
+                }
+                end(position, teeth, next.get(teeth - low));
+            }
+            layer = next;
+        }
+        return ends;
+    }
+
+    int weight() {
+        return labels.weight();
+    }
+
+    private List<List<State>> layer() {
+        List<List<State>> layer = new ArrayList<>();
+        for (int teeth = scale.low; teeth <= target.largest().most(); teeth++) {
+            layer.add(new ArrayList<>(1));
+        }
+        return layer;
+    }
+
+    private void extend(List<List<State>> layer, int position, int teeth, List<State> made) {
+        boolean looksBack = target.admission().looksBack();
+        candidates.clear();
+        for (int before = target.smallest(); before < teeth; before++) {
+            if (target.admission().step(position - 1, before, teeth)) {
+                for (State state : layer.get(before - scale.low)) {
+                    if (state.before() == 0 || target.admission().pair(state.before(), before, teeth)) {
+                        extend(state, before, teeth);
+                    }
+                }
+                if (looksBack) {
+                    keep(before, teeth, made);
+                }
+            }
+        }
+        if (!looksBack) {
+            keep(0, teeth, made);
+        }
+    }
+
+    private void extend(State state, int before, int teeth) {
+        int a = before - scale.low;
+        int b = teeth - scale.low;
+        int rank = scale.rank[a][b];
+        long ln2 = scale.ln2[a][b];
+        int nm = scale.nm[a][b];
+        int mg = scale.mg[b];
+        for (int label = state.from(); label < state.to(); label++) {
+            candidates.add(
+                    Math.max(rank, labels.rank(label)),
+                    ln2 + labels.ln2(label),
+                    nm + labels.nm(label),
+                    mg + labels.mg(label),
+                    label);
+        }
+    }
+
+    private void keep(int before, int teeth, List<State> made) {
+        int from = labels.size();
+        candidates.keepIn(labels, teeth);
+        candidates.clear();
+        if (labels.size() > from) {
+            made.add(new State(before, from, labels.size()));
+        }
+    }
+
+    private void end(int position, int teeth, List<State> states) {
+        if (target.endsAt(position, teeth)) {
+            var complete = new Ends(target.smallest(), teeth, position);
+            for (State state : states) {
+                for (int label = state.from(); label < state.to(); label++) {
+                    ends.add(new End(labels, label, complete));
+                }
+            }
+        }
+    }
+
+    private void refuseBeyond(int room) {
+        if (labels.weight() > room) {
+            throw new Contradiction(
+                    "this question needs more than %d partial cassettes to be kept; narrow ends and count or set limits",
+                    MOST_LABELS);
+        }
+    }
+}
