@@ -5,11 +5,10 @@ import java.util.Arrays;
 /**
  * Partial cassettes from one smallest cog: their sums, and by which partial cassettes they are reached.
  *
- * <p>Equal ones are one label with several parents. Memory: {@value #BYTES} bytes a label at most in each of old and new
- * arrays while growing, and 8 for each further parent.
+ * <p>Equal ones are one label with several parents. Memory: 37 bytes a label and 8 for each further parent, up to twice
+ * that while arrays grow.
  */
 final class Labels {
-    static final int BYTES = 37;
     private static final int NONE = -1;
 
     private int size;

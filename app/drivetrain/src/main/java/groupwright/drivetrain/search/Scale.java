@@ -6,6 +6,7 @@ import groupwright.drivetrain.gearing.Step;
 import groupwright.drivetrain.quantity.Cog;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The objectives in whole numbers, lower being better, so that equal is equal.
@@ -46,6 +47,10 @@ final class Scale {
                         * (int) StrictMath.round(NM_PER_MM * ShiftPositions.phaseMismatchMm(step));
             }
         }
+    }
+
+    Set<Objective> objectives() {
+        return question.objectives();
     }
 
     private int chosen(Objective objective) {

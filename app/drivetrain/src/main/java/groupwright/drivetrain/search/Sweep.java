@@ -9,13 +9,14 @@ import java.util.List;
  * <p>Partial cassettes are only compared within one such state, where all have the same ways to go on.
  */
 final class Sweep {
-    /** What the program refuses to exceed: with 37 bytes each, doubled while arrays grow, about half a gigabyte. */
-    static final int MOST_LABELS = 8_000_000;
+    /** A complete cassette takes up about so many times the memory of a partial one. */
+    private static final int COMPLETE = 3;
 
     private final Target target;
+    private final int most;
     private final Scale scale;
     private final Labels labels = new Labels();
-    private final Candidates candidates = new Candidates();
+    private final Candidates candidates;
     private final List<End> ends = new ArrayList<>();
 
     /**
@@ -30,17 +31,16 @@ final class Sweep {
     /** Complete cassettes: a label, with ends and count. */
     record End(Labels labels, int label, Ends ends) {}
 
-    Sweep(Target target, Scale scale) {
+    /** At most so many partial cassettes may be kept. */
+    Sweep(Target target, Scale scale, int most) {
         this.target = target;
+        this.most = most;
         this.scale = scale;
+        candidates = new Candidates(scale.objectives());
     }
 
-    /**
-     * Runs and gives the complete cassettes that may be best.
-     *
-     * @param room how many labels may be made
-     */
-    List<End> run(int room, Ticker ticker) {
+    /** Runs and gives the complete cassettes that may be best. */
+    List<End> run(Ticker ticker) {
         int low = scale.low;
         boolean[][] reachable = target.reachable();
         List<List<State>> layer = layer();
@@ -54,7 +54,8 @@ final class Sweep {
             for (int teeth = target.smallest() + 1; teeth <= target.largest().most(); teeth++) {
                 if (reachable[position][teeth - low]) {
                     extend(layer, position, teeth, next.get(teeth - low));
-                    refuseBeyond(room);
+                    refuseTooMany();
+                    ticker.check();
                 }
                 end(position, teeth, next.get(teeth - low));
             }
@@ -63,8 +64,9 @@ final class Sweep {
         return ends;
     }
 
+    /** What memory grows with, counted in partial cassettes. */
     int weight() {
-        return labels.weight();
+        return labels.weight() + COMPLETE * ends.size();
     }
 
     private List<List<State>> layer() {
@@ -132,11 +134,10 @@ final class Sweep {
         }
     }
 
-    private void refuseBeyond(int room) {
-        if (labels.weight() > room) {
+    private void refuseTooMany() {
+        if (weight() > most) {
             throw new Contradiction(
-                    "this question needs more than %d partial cassettes to be kept; narrow ends and count or set limits",
-                    MOST_LABELS);
+                    "this question needs more partial cassettes to be kept than there is room for; narrow ends and count or set limits");
         }
     }
 }
