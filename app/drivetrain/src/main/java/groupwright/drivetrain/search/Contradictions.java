@@ -21,7 +21,7 @@ final class Contradictions {
         within("the largest cog", largest, TEETH, "teeth");
         within("the number of cogs", count, COGS, "cogs");
         ends(smallest, largest, count);
-        limits.of(DriverBody.class).forEach(body -> driverBody(body, smallest));
+        limits.ofKind(DriverBody.class).forEach(body -> driverBody(body, smallest));
         forced(smallest, largest, count, limits);
         forbidden(smallest, largest, limits);
         reach(smallest, largest, count, limits);
@@ -60,7 +60,7 @@ final class Contradictions {
 
     private static void forced(Span smallest, Span largest, Span count, Limits limits) {
         SortedSet<Integer> forced = new TreeSet<>();
-        limits.of(ForcedCogs.class).forEach(limit -> forced.addAll(limit.teeth()));
+        limits.ofKind(ForcedCogs.class).forEach(limit -> forced.addAll(limit.teeth()));
         SortedSet<Integer> forbidden = forbidden(limits);
         for (int teeth : forced) {
             if (forbidden.contains(teeth)) {
@@ -81,7 +81,7 @@ final class Contradictions {
 
     private static SortedSet<Integer> forbidden(Limits limits) {
         SortedSet<Integer> forbidden = new TreeSet<>();
-        limits.of(ForbiddenCogs.class).forEach(limit -> forbidden.addAll(limit.teeth()));
+        limits.ofKind(ForbiddenCogs.class).forEach(limit -> forbidden.addAll(limit.teeth()));
         return forbidden;
     }
 
@@ -103,14 +103,14 @@ final class Contradictions {
     private static void reach(Span smallest, Span largest, Span count, Limits limits) {
         int steps = count.most() - 1;
         int teeth = largest.least() - smallest.most();
-        limits.of(LargestJump.class).forEach(jump -> {
+        limits.ofKind(LargestJump.class).forEach(jump -> {
             if (jump.teeth() * steps < teeth) {
                 throw new Contradiction(
                         "%d jumps of at most %d teeth do not lead from %d to %d; allow larger jumps or more cogs",
                         steps, jump.teeth(), smallest.most(), largest.least());
             }
         });
-        limits.of(LargestStep.class)
+        limits.ofKind(LargestStep.class)
                 .filter(step -> step.fromTeeth() <= smallest.least())
                 .forEach(step -> {
                     double reached = smallest.most() * StrictMath.pow(1 + (step.pct() + Limit.SLACK) / 100, steps);
@@ -124,9 +124,9 @@ final class Contradictions {
 
     private static void positions(Span count, Limits limits) {
         IntStream.concat(
-                        limits.of(StepsByPosition.class)
+                        limits.ofKind(StepsByPosition.class)
                                 .mapToInt(limit -> limit.pct().size()),
-                        limits.of(StepShape.Drawn.class)
+                        limits.ofKind(StepShape.Drawn.class)
                                 .mapToInt(limit -> limit.targetsPct().size()))
                 .filter(length -> length > count.most() - 1)
                 .forEach(length -> {

@@ -34,7 +34,7 @@ public record Limits(List<Limit> all) {
         return all.stream().filter(limit -> !limit.admits(cassette)).findFirst();
     }
 
-    <L extends Limit> Stream<L> of(Class<L> kind) {
+    <L extends Limit> Stream<L> ofKind(Class<L> kind) {
         return all.stream().filter(kind::isInstance).map(kind::cast);
     }
 }

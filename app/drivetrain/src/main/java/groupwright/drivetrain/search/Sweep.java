@@ -42,9 +42,9 @@ final class Sweep {
     /** Runs and gives the complete cassettes that may be best. */
     List<End> run(Ticker ticker) {
         int low = scale.low;
-        boolean[][] reachable = target.reachable();
+        Reachable reachable = new Reachable(target);
         List<List<State>> layer = layer();
-        if (reachable[1][target.smallest() - low]) {
+        if (reachable.at(1, target.smallest())) {
             labels.root(target.smallest(), scale.mg[target.smallest() - low]);
             layer.get(target.smallest() - low).add(new State(0, 0, 1));
         }
@@ -52,8 +52,8 @@ final class Sweep {
             ticker.tick();
             List<List<State>> next = layer();
             for (int teeth = target.smallest() + 1; teeth <= target.largest().most(); teeth++) {
-                if (reachable[position][teeth - low]) {
-                    extend(layer, position, teeth, next.get(teeth - low));
+                if (reachable.at(position, teeth)) {
+                    extend(layer, position, teeth, reachable, next.get(teeth - low));
                     refuseTooMany();
                     ticker.check();
                 }
@@ -77,11 +77,11 @@ final class Sweep {
         return layer;
     }
 
-    private void extend(List<List<State>> layer, int position, int teeth, List<State> made) {
+    private void extend(List<List<State>> layer, int position, int teeth, Reachable reachable, List<State> made) {
         boolean looksBack = target.admission().looksBack();
         candidates.clear();
         for (int before = target.smallest(); before < teeth; before++) {
-            if (target.admission().step(position - 1, before, teeth)) {
+            if (target.admission().step(position - 1, before, teeth) && reachable.at(position, before, teeth)) {
                 for (State state : layer.get(before - scale.low)) {
                     if (state.before() == 0 || target.admission().pair(state.before(), before, teeth)) {
                         extend(state, before, teeth);

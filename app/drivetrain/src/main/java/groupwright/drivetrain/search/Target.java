@@ -36,20 +36,4 @@ record Target(int smallest, Span largest, Span count, Admission admission) {
     boolean endsAt(int position, int teeth) {
         return count.holds(position) && largest.holds(teeth) && teeth > smallest && admission.ends(smallest, teeth);
     }
-
-    /** For each position and tooth count above the lowest whether an end can still be reached, pairs not looked at. */
-    boolean[][] reachable() {
-        int low = admission.low;
-        boolean[][] reachable = new boolean[count.most() + 1][admission.high - low + 1];
-        for (int position = count.most(); position >= 1; position--) {
-            for (int teeth = smallest; teeth <= largest.most(); teeth++) {
-                boolean reached = endsAt(position, teeth);
-                for (int next = teeth + 1; !reached && position < count.most() && next <= largest.most(); next++) {
-                    reached = reachable[position + 1][next - low] && admission.step(position, teeth, next);
-                }
-                reachable[position][teeth - low] = reached;
-            }
-        }
-        return reachable;
-    }
 }
