@@ -33,6 +33,7 @@ class LayersTest {
             Map.entry("figures", List.of("figure", "record", "drivetrain")),
             Map.entry("sensitivity", List.of("ledger", "figure", "record")),
             Map.entry("assessment", List.of("ledger", "figure", "record")),
+            Map.entry("cassettes", List.of("assessment", "ledger", "figure", "record", "drivetrain")),
             Map.entry("history", List.of("ledger", "figure", "record")),
             Map.entry("storage", List.of("problem")),
             // Circles among records are a mistake of the files, and the ledger is who finds them.

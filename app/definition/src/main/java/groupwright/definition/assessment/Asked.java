@@ -5,8 +5,6 @@ import groupwright.definition.figure.FigureText;
 import groupwright.definition.figure.Scope;
 import groupwright.definition.figure.Verdict;
 import groupwright.definition.ledger.View;
-import groupwright.definition.record.Address;
-import groupwright.definition.record.Amount;
 import groupwright.definition.record.Claim;
 import groupwright.definition.record.Criterion;
 import groupwright.definition.record.Invalid;
@@ -67,13 +65,7 @@ public final class Asked {
     }
 
     private static Verdict verdict(View view, Ask ask, Requirement requirement, Criterion criterion) {
-        Limit limit = new Limit(
-                criterion.comparator(),
-                criterion.target().value(),
-                criterion.upper().map(Amount::value),
-                criterion.unit(),
-                Address.of(requirement.id(), "criteria", criterion.id()));
-        return limit.judge(view.ask(ask), view.band(ask), ask.subject()).ofCriterion(criterion.id());
+        return Verdicts.on(requirement.id(), criterion, view.ask(ask), view.band(ask), ask.subject());
     }
 
     /**

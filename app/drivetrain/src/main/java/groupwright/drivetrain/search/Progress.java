@@ -20,4 +20,11 @@ public interface Progress {
 
     /** Whether the work is to stop. */
     boolean cancelled();
+
+    /** Throws {@link Cancelled} if the work is to stop. */
+    default void orStop() {
+        if (cancelled()) {
+            throw new Cancelled();
+        }
+    }
 }

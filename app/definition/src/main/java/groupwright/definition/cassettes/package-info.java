@@ -1,0 +1,2 @@
+/** Cassettes held against the requirements of a project. */
+package groupwright.definition.cassettes;
