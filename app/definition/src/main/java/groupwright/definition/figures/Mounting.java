@@ -43,12 +43,14 @@ final class Mounting {
     private Mechanism stated() {
         Gathering all = new Gathering(in);
         Optional<Hanger> hanger = all.read(this::hangerStated);
-        Optional<Point> pivot = point(
+        Optional<Double> pivotX = number(
                 all,
-                concept,
                 DerailleurFields.PIVOT_X,
+                "write how far before the axle the cage pivot stands at the smallest cog, in mm");
+        Optional<Double> pivotY = number(
+                all,
                 DerailleurFields.PIVOT_Y,
-                "write where the cage pivot stands at the smallest cog, in mm from the axle");
+                "write how far above the axle the cage pivot stands at the smallest cog, in mm");
         Optional<Double> direction = angle(all, DerailleurFields.PATH_DIRECTION, "the direction of the pivot's path");
         Optional<Double> slope =
                 angle(all, DerailleurFields.PATH_SLOPE, "the slope of the pivot's path, 0 where it is axial");
@@ -67,7 +69,7 @@ final class Mounting {
         try {
             return new Mechanism(
                     hanger.orElseThrow(),
-                    pivot.orElseThrow(),
+                    new Point(pivotX.orElseThrow(), pivotY.orElseThrow()),
                     direction.orElseThrow(),
                     slope.orElseThrow(),
                     offset.orElseThrow(),
@@ -104,16 +106,11 @@ final class Mounting {
                 DerailleurFields.HANGER_X,
                 DerailleurFields.HANGER_Y,
                 DerailleurFields.HANGER_ANGLE,
-                "write for which hanger the derailleur's pivot is stated: bolt in mm from the axle and its turn");
+                " of the bike on which the derailleur was measured");
     }
 
     private Hanger hangerOfBike() {
-        return hanger(
-                bike,
-                Bike.HANGER_X,
-                Bike.HANGER_Y,
-                Bike.HANGER_ANGLE,
-                "write where the hanger bolt stands in mm from the axle, and how its stop is turned");
+        return hanger(bike, Bike.HANGER_X, Bike.HANGER_Y, Bike.HANGER_ANGLE, "");
     }
 
     private <R extends Entry> Hanger hanger(
@@ -121,19 +118,16 @@ final class Mounting {
             Field<R, Optional<Amount>> x,
             Field<R, Optional<Amount>> y,
             Field<R, Optional<Amount>> turn,
-            String remedy) {
+            String whose) {
         Gathering all = new Gathering(in);
-        Optional<Point> bolt = point(all, record, x, y, remedy);
-        Optional<Double> angle = all.number(record, turn, remedy);
+        Optional<Double> forward =
+                all.number(record, x, "write how far before the axle the hanger bolt stands" + whose + ", in mm");
+        Optional<Double> up =
+                all.number(record, y, "write how far above the axle the hanger bolt stands" + whose + ", in mm");
+        Optional<Double> angle =
+                all.number(record, turn, "write how the hanger's stop is turned" + whose + ", in degrees");
         all.end();
-        return new Hanger(bolt.orElseThrow(), angle.orElseThrow());
-    }
-
-    private <R extends Entry> Optional<Point> point(
-            Gathering all, RecordId record, Field<R, Optional<Amount>> x, Field<R, Optional<Amount>> y, String remedy) {
-        Optional<Double> across = all.number(record, x, remedy);
-        Optional<Double> up = all.number(record, y, remedy);
-        return across.flatMap(xMm -> up.map(yMm -> new Point(xMm, yMm)));
+        return new Hanger(new Point(forward.orElseThrow(), up.orElseThrow()), angle.orElseThrow());
     }
 
     private Optional<Double> angle(Gathering all, Field<Concept, Optional<Amount>> field, String what) {

@@ -5,6 +5,9 @@ import java.util.List;
 
 /** Rows of text in columns that line up; columns part by two blanks, no blanks at the end of a line. */
 final class TextTable {
+    /** A cell longer than this runs over its column rather than widen it for all rows. */
+    private static final int LONG = 72;
+
     private final List<List<String>> rows = new ArrayList<>();
     private final List<Side> sides;
 
@@ -33,7 +36,8 @@ final class TextTable {
         int[] widths = new int[sides.size()];
         for (List<String> row : rows) {
             for (int column = 0; column < widths.length; column++) {
-                widths[column] = Math.max(widths[column], length(row.get(column)));
+                int length = length(row.get(column));
+                widths[column] = length > LONG ? widths[column] : Math.max(widths[column], length);
             }
         }
         StringBuilder text = new StringBuilder();
@@ -45,7 +49,7 @@ final class TextTable {
         StringBuilder line = new StringBuilder();
         for (int column = 0; column < widths.length; column++) {
             String cell = row.get(column);
-            String blanks = " ".repeat(widths[column] - length(cell));
+            String blanks = " ".repeat(Math.max(0, widths[column] - length(cell)));
             line.append(column == 0 ? "" : "  ").append(sides.get(column) == Side.LEFT ? cell + blanks : blanks + cell);
         }
         return line.toString().stripTrailing();

@@ -6,6 +6,7 @@ import groupwright.definition.figure.Figure;
 import groupwright.definition.figure.Missing;
 import groupwright.definition.figure.MissingInput;
 import groupwright.definition.figure.Quantity;
+import groupwright.definition.figure.Series;
 import groupwright.definition.figure.Verdict;
 import groupwright.definition.ledger.View;
 import groupwright.definition.ledger.Workings;
@@ -17,6 +18,7 @@ import java.util.Set;
 /** Workings as a tree for people; each question is worked out once. */
 final class WorkingsText {
     private static final String STEP = "    ";
+    private static final int LONG = 16;
 
     private final View view;
     private final AnswerText text;
@@ -39,10 +41,22 @@ final class WorkingsText {
         Workings workings = view.explain(ask);
         line(
                 indent,
-                ask + " = " + text.of(ask, workings.answer()).text() + band(workings) + (first ? "" : ", see above"));
+                ask + " = " + (indent.isEmpty() ? whole(workings) : inShort(workings)) + band(workings)
+                        + (first ? "" : ", see above"));
         if (first) {
             addWorkings(workings, indent + STEP);
         }
+    }
+
+    private String whole(Workings workings) {
+        return text.of(workings.ask(), workings.answer()).text();
+    }
+
+    /** Long lists behind a number are counted; asked about themselves they are shown. */
+    private String inShort(Workings workings) {
+        return workings.answer() instanceof Series series && series.values().size() > LONG
+                ? series.values().size() + " numbers"
+                : whole(workings);
     }
 
     private String band(Workings workings) {
