@@ -44,6 +44,7 @@ public final class Benchmarks {
                     pages, numbers, pages / text, text);
         }
         rainflow(results);
+        CassetteRatios.of(results).forEach(System.out::println);
         if (Pattern.compile(wanted).matcher("LedgerHeap").find()) {
             print("ledger: %.0f bytes of heap for each of 90,000 answers", LedgerHeap.bytesPerAnswer());
         }
