@@ -12,6 +12,7 @@ import groupwright.drivetrain.gearing.Step;
 import groupwright.drivetrain.gearing.Steps;
 import groupwright.drivetrain.quantity.Chainring;
 import groupwright.drivetrain.quantity.Cog;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -58,6 +59,16 @@ class CassetteSearchTest {
         CassetteSearch.find(ELEVEN, watch);
         assertEquals(watch.done.stream().sorted().distinct().toList(), watch.done);
         assertEquals(watch.total, watch.done.get(watch.done.size() - 1));
+    }
+
+    /** With fixed ends the other cogs are any of those between: a binomial coefficient (elementary combinatorics). */
+    @Test
+    void candidatesAreABinomialCoefficient() {
+        Question question = Question.of(10, 52, 12, Objective.MASS);
+        assertEquals(BigInteger.valueOf(1_121_099_408), Coverage.of(question).candidates()); // 41 over 10
+        // over all largest cogs: any 10 of the 42 cogs from 11 to 52, the largest among them
+        Question wide = Question.of(Span.of(10), new Span(20, 52), Span.of(11), Objective.MASS);
+        assertEquals(BigInteger.valueOf(1_471_442_973), Coverage.of(wide).candidates());
     }
 
     @Test
