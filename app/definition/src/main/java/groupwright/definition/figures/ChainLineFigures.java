@@ -30,7 +30,7 @@ public final class ChainLineFigures implements FigureFamily {
 
     @Override
     public List<Figure> figures() {
-        return List.of(angle(), angles(), usable());
+        return List.of(angle(), angles(), usable(), lines());
     }
 
     private static Figure.Builder ofBike(String id) {
@@ -91,6 +91,20 @@ public final class ChainLineFigures implements FigureFamily {
                 .resolution(1)
                 .example("usable-gears C-901 B-901 chain-angle=1", "8")
                 .computedBy(ChainLineFigures::countUsable);
+    }
+
+    private static Figure lines() {
+        return ofBike(ChainLines.FIGURE)
+                .in(Unit.MILLIMETRE)
+                .formula("rings evenly about the chain line in front, larger ones further out; cogs about the middle"
+                        + " of the cassette, smaller ones further out; from the middle plane of the frame")
+                .leavesOut("that rings may stand unevenly")
+                .example(ChainLines.FIGURE + " C-901 B-901", "ring 20=44 …")
+                .computedBy(in -> {
+                    Bent bent = bent(in);
+                    return ChainLines.of(bent.set().crankset(), bent.set().cassette(), bent.line())
+                            .asSeries();
+                });
     }
 
     private static Answer countUsable(Inputs in) {

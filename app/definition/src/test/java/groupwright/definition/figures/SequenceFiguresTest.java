@@ -97,6 +97,22 @@ class SequenceFiguresTest {
         assertEquals(3, asking.value("usable-gears C-001 B-001 chain-angle=0.6"));
     }
 
+    /** Two rings 6 mm apart about 45 mm; three cogs 4 mm apart about the middle of the cassette, 45 mm. */
+    @Test
+    void ringsAndCogsStandEvenlyAboutTheirMiddles() {
+        Asking asking = of(
+                "30, 20", "10, 20, 30", ", \"cogSpacing_mm\": [4], \"ringSpacing_mm\": 6, \"frontChainLine_mm\": 45");
+        ChainLines lines = ChainLines.of((Series) asking.answer("chain-lines C-001 B-001"));
+        assertEquals(
+                new ChainLines(
+                        List.of(new ChainLines.Wheel(20, 42), new ChainLines.Wheel(30, 48)),
+                        List.of(
+                                new ChainLines.Wheel(10, 49),
+                                new ChainLines.Wheel(20, 45),
+                                new ChainLines.Wheel(30, 41))),
+                lines);
+    }
+
     /** The ring at 41 mm stands before the largest cog: the lowest gear is straight and the highest bent most, 8 mm. */
     @Test
     void theLowestGearNeedNotBeTheWorst() {

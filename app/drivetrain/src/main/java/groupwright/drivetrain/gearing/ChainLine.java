@@ -3,6 +3,8 @@ package groupwright.drivetrain.gearing;
 import groupwright.drivetrain.chain.PitchCircle;
 import groupwright.drivetrain.quantity.Bounds;
 import groupwright.drivetrain.quantity.ChainPitch;
+import groupwright.drivetrain.quantity.Chainring;
+import groupwright.drivetrain.quantity.Cog;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
@@ -64,23 +66,47 @@ public record ChainLine(
      *     of cogs, or ring and cog would touch
      */
     public double angleDeg(GearSet set, Gear gear) {
-        int ring = set.crankset().rings().indexOf(gear.ring());
-        int cog = set.cassette().cogs().indexOf(gear.cog());
-        if (ring < 0 || cog < 0) {
+        if (!set.crankset().rings().contains(gear.ring())
+                || !set.cassette().cogs().contains(gear.cog())) {
             throw new IllegalArgumentException("gear %d x %d is not on this crankset and cassette"
                     .formatted(gear.ring().teeth(), gear.cog().teeth()));
         }
-        if (set.cassette().cogs().size() != cogSpacingsMm.size() + 1) {
+        double aside = StrictMath.abs(ringMm(set.crankset(), gear.ring()) - cogMm(set.cassette(), gear.cog()));
+        return StrictMath.toDegrees(StrictMath.atan(aside / spanMm(gear)));
+    }
+
+    /**
+     * Where a ring stands, in mm from the middle plane of the frame: rings lie evenly about the front chain line.
+     *
+     * @throws IllegalArgumentException if the ring is not on this crankset
+     */
+    public double ringMm(Crankset crankset, Chainring ring) {
+        double middle = (crankset.rings().size() - 1) / 2.0;
+        return frontMm + (place(crankset.rings(), ring) - middle) * ringSpacingMm;
+    }
+
+    /**
+     * Where a cog stands, in mm from the middle plane of the frame. Cost: O(number of cogs).
+     *
+     * @throws IllegalArgumentException if the cog is not on this cassette, or the cassette has another number of cogs
+     */
+    public double cogMm(Cassette cassette, Cog cog) {
+        if (cassette.cogs().size() != cogSpacingsMm.size() + 1) {
             throw new IllegalArgumentException("%d spacings belong to %d cogs, the cassette has %d"
                     .formatted(
                             cogSpacingsMm.size(),
                             cogSpacingsMm.size() + 1,
-                            set.cassette().cogs().size()));
+                            cassette.cogs().size()));
         }
-        double middleRing = (set.crankset().rings().size() - 1) / 2.0;
-        double ringMm = frontMm + (ring - middleRing) * ringSpacingMm;
-        double cogMm = cassetteMm + sum(cogSpacingsMm) / 2 - sum(cogSpacingsMm.subList(0, cog));
-        return StrictMath.toDegrees(StrictMath.atan(StrictMath.abs(ringMm - cogMm) / spanMm(gear)));
+        return cassetteMm + sum(cogSpacingsMm) / 2 - sum(cogSpacingsMm.subList(0, place(cassette.cogs(), cog)));
+    }
+
+    private static int place(List<?> wheels, Object wheel) {
+        int place = wheels.indexOf(wheel);
+        if (place < 0) {
+            throw new IllegalArgumentException(wheel + " is not among " + wheels);
+        }
+        return place;
     }
 
     private double spanMm(Gear gear) {
