@@ -6,6 +6,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Shape and hue of a concept, the same in all charts: disc, square, triangle, diamond by its place. From the fifth
@@ -33,6 +34,16 @@ public record ConceptSign(int place, Standing standing) {
 
     Color hue(Palette palette) {
         return palette.concept(place);
+    }
+
+    /** How its lines are dashed where lines of concepts cross; nothing for a solid one. */
+    Optional<float[]> pattern() {
+        return switch (Math.floorMod(place - 1, SHAPES)) {
+            case 0 -> Optional.empty();
+            case 1 -> Optional.of(new float[] {7, 3});
+            case 2 -> Optional.of(new float[] {2, 3});
+            default -> Optional.of(new float[] {9, 3, 2, 3});
+        };
     }
 
     /** The style of what belongs to the concept: the lead's stands out. */

@@ -48,9 +48,14 @@ public record Pen(Ink ink, TextWidths lettering, Palette palette) {
 
     void dotted(double x1, double y, double x2, Color colour) {
         float[] dashes = {2, 3};
+        dashed(new Line2D.Double(x1, y, x2, y), 1, dashes, colour);
+    }
+
+    /** @param dashes lengths of dash and gap in turn */
+    void dashed(Shape shape, double thickness, float[] dashes, Color colour) {
         stroke(
-                new Line2D.Double(x1, y, x2, y),
-                new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0),
+                shape,
+                new BasicStroke((float) thickness, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0),
                 colour);
     }
 
