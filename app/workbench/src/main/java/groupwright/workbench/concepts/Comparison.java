@@ -4,6 +4,9 @@ import groupwright.definition.figure.MissingInput;
 import groupwright.definition.record.Address;
 import groupwright.definition.record.RecordId;
 import groupwright.workbench.bench.Bench;
+import groupwright.workbench.lists.FixedTable;
+import groupwright.workbench.lists.Keys;
+import groupwright.workbench.lists.Sideways;
 import groupwright.workbench.look.Drawing;
 import groupwright.workbench.look.Look;
 import groupwright.workbench.look.Metric;
@@ -30,7 +33,7 @@ final class Comparison extends JPanel {
 
     private final transient Bench bench;
     private final transient Words words;
-    private final FixedTable left = new FixedTable(Widths.GAP);
+    private final FixedTable left = new FixedTable(Widths.GAP, Metric.TABLE_HEAD.px(), Metric.CLOSE_ROW.px());
     private final ConceptTable concepts = new ConceptTable();
     private final Sideways pane = new Sideways(concepts);
     private transient Optional<ConceptsSheet> sheet = Optional.empty();

@@ -1,6 +1,8 @@
 package groupwright.workbench.concepts;
 
+import groupwright.workbench.lists.FixedTable;
 import groupwright.workbench.look.Drawing;
+import groupwright.workbench.look.Metric;
 import groupwright.workbench.look.Token;
 import java.awt.Graphics;
 import java.awt.Rectangle;
@@ -13,7 +15,7 @@ final class ConceptTable extends FixedTable {
     private int figures;
 
     ConceptTable() {
-        super(Widths.GAP);
+        super(Widths.GAP, Metric.TABLE_HEAD.px(), Metric.CLOSE_ROW.px());
     }
 
     void fill(Contents contents) {

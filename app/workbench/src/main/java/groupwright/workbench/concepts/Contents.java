@@ -4,6 +4,7 @@ import groupwright.documents.charts.ConceptSign;
 import groupwright.workbench.bench.Bench;
 import groupwright.workbench.components.ConceptMark;
 import groupwright.workbench.components.ConceptTag;
+import groupwright.workbench.lists.ContentCell;
 import groupwright.workbench.look.Drawing;
 import groupwright.workbench.look.Metric;
 import groupwright.workbench.look.Token;
@@ -23,7 +24,7 @@ record Contents(ConceptsSheet sheet, Widths widths, Bench bench, Words words) {
         return row == sheet.rows().size();
     }
 
-    private record Painted(String name, Consumer<Drawing> painting) implements ComparisonCell.Content {
+    private record Painted(String name, Consumer<Drawing> painting) implements ContentCell.Content {
         @Override
         public void paint(Drawing drawing) {
             painting.accept(drawing);
@@ -36,7 +37,7 @@ record Contents(ConceptsSheet sheet, Widths widths, Bench bench, Words words) {
                 : Weight.REGULAR;
     }
 
-    ComparisonCell.Content cell(int row, int concept) {
+    ContentCell.Content cell(int row, int concept) {
         if (isLast(row)) {
             return meets(concept);
         }
@@ -50,7 +51,7 @@ record Contents(ConceptsSheet sheet, Widths widths, Bench bench, Words words) {
                 drawing -> Compared.PAINTER.paint(drawing, compared));
     }
 
-    private ComparisonCell.Content meets(int concept) {
+    private ContentCell.Content meets(int concept) {
         String number = Integer.toString(sheet.meets().get(concept));
         String name =
                 words.text("meets.name", sheet.concepts().get(concept).id(), number, Integer.toString(sheet.targets()));
@@ -70,11 +71,11 @@ record Contents(ConceptsSheet sheet, Widths widths, Bench bench, Words words) {
         return Type.TABLE.baseline(drawing.height() / 2);
     }
 
-    ComparisonCell.Content figure(int row) {
+    ContentCell.Content figure(int row) {
         return indented(figureOf(row));
     }
 
-    private ComparisonCell.Content figureOf(int row) {
+    private ContentCell.Content figureOf(int row) {
         if (isLast(row)) {
             String text = words.text("meets", Integer.toString(sheet.targets()));
             return new Painted(text, drawing -> {
@@ -102,7 +103,7 @@ record Contents(ConceptsSheet sheet, Widths widths, Bench bench, Words words) {
                 .replace(" ,", ",");
     }
 
-    ComparisonCell.Content target(int row) {
+    ContentCell.Content target(int row) {
         if (isLast(row)) {
             return new Painted("", drawing -> drawing.level(0, drawing.width(), 0, 1, Token.INK));
         }
@@ -124,18 +125,18 @@ record Contents(ConceptsSheet sheet, Widths widths, Bench bench, Words words) {
         });
     }
 
-    ComparisonCell.Content head(int concept) {
+    ContentCell.Content head(int concept) {
         ConceptsSheet.Entrant entrant = sheet.concepts().get(concept);
         ConceptTag tag = ConceptTag.of(entrant.sign(), entrant.id().text(), entrant.setUp(), words.locale());
         return new Painted(tag.name(), drawing -> new ConceptMark(Type.TABLE, Token.GROUND).paint(drawing, tag));
     }
 
-    ComparisonCell.Content figureHead() {
+    ContentCell.Content figureHead() {
         return indented(leftHead("head.figure"));
     }
 
-    ComparisonCell.Content targetHead() {
-        ComparisonCell.Content word = leftHead("head.target");
+    ContentCell.Content targetHead() {
+        ContentCell.Content word = leftHead("head.target");
         String scale = words.text("head.scale");
         return new Painted(word.name() + ", " + scale, drawing -> {
             word.paint(drawing);
@@ -144,7 +145,7 @@ record Contents(ConceptsSheet sheet, Widths widths, Bench bench, Words words) {
         });
     }
 
-    private ComparisonCell.Content leftHead(String key) {
+    private ContentCell.Content leftHead(String key) {
         String text = words.text(key);
         return new Painted(
                 text,
@@ -153,7 +154,7 @@ record Contents(ConceptsSheet sheet, Widths widths, Bench bench, Words words) {
     }
 
     /** The first column begins where the title of the place does. */
-    private static ComparisonCell.Content indented(ComparisonCell.Content content) {
+    private static ContentCell.Content indented(ContentCell.Content content) {
         return new Painted(content.name(), drawing -> {
             double left = Metric.GAP.units() - Widths.GAP;
             try (Drawing inner = drawing.part(left, 0, drawing.width() - left, drawing.height())) {

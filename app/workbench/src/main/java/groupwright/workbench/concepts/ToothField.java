@@ -1,5 +1,6 @@
 package groupwright.workbench.concepts;
 
+import groupwright.workbench.lists.Keys;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JTextField;

@@ -1,5 +1,6 @@
 package groupwright.workbench.concepts;
 
+import groupwright.workbench.lists.Keys;
 import groupwright.workbench.look.Drawing;
 import groupwright.workbench.look.Look;
 import groupwright.workbench.look.Metric;

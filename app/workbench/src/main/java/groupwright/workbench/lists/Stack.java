@@ -11,7 +11,7 @@ import javax.swing.JPanel;
 import javax.swing.Scrollable;
 
 /** Things one under the other, each as wide as the stack and as high as it then wants to be. */
-public final class Stack extends JPanel implements Scrollable {
+public class Stack extends JPanel implements Scrollable {
     private static final long serialVersionUID = 1L;
 
     /** @param gap between them, in pixels at 100 % */

@@ -10,6 +10,7 @@ import groupwright.definition.record.Definition;
 import groupwright.definition.record.Lifecycle;
 import groupwright.definition.record.RecordId;
 import groupwright.workbench.Sample;
+import groupwright.workbench.lists.ContentCell;
 import groupwright.workbench.look.Look;
 import groupwright.workbench.look.Theme;
 import groupwright.workbench.look.Token;
@@ -182,7 +183,7 @@ class ConceptsPlaceTest {
 
     private static int row(JTable table, String figure) {
         for (int row = 0; row < table.getRowCount(); row++) {
-            if (((ComparisonCell.Content) table.getValueAt(row, 0)).name().startsWith(figure)) {
+            if (((ContentCell.Content) table.getValueAt(row, 0)).name().startsWith(figure)) {
                 return row;
             }
         }
@@ -208,7 +209,7 @@ class ConceptsPlaceTest {
     }
 
     private static String name(JTable table, int row, int column) {
-        return ((ComparisonCell.Content) table.getValueAt(row, column)).name();
+        return ((ContentCell.Content) table.getValueAt(row, column)).name();
     }
 
     @Test

@@ -1,7 +1,6 @@
-package groupwright.workbench.concepts;
+package groupwright.workbench.lists;
 
 import groupwright.workbench.look.Look;
-import groupwright.workbench.look.Metric;
 import groupwright.workbench.look.Token;
 import java.awt.Component;
 import java.awt.Dimension;
@@ -14,18 +13,18 @@ import javax.swing.table.TableCellRenderer;
 import javax.swing.table.TableColumn;
 
 /** A table of painted contents whose columns keep their widths. */
-class FixedTable extends JTable {
+public class FixedTable extends JTable {
     private static final long serialVersionUID = 1L;
 
-    private final transient ComparisonCell head;
-    private final transient ComparisonCell cells;
+    private final transient ContentCell head;
+    private final transient ContentCell cells;
 
     /** What stands where. */
-    record Filling(
+    public record Filling(
             int rows,
             double[] widths,
-            IntFunction<ComparisonCell.Content> heads,
-            BiFunction<Integer, Integer, ComparisonCell.Content> contents) {
+            IntFunction<ContentCell.Content> heads,
+            BiFunction<Integer, Integer, ContentCell.Content> contents) {
         static final Filling NOTHING = new Filling(
                 0,
                 new double[0],
@@ -64,15 +63,22 @@ class FixedTable extends JTable {
         }
     }
 
-    FixedTable(double padding) {
-        this.head = new ComparisonCell(padding);
-        this.cells = new ComparisonCell(padding);
-        head.setPreferredSize(new Dimension(0, Metric.TABLE_HEAD.px()));
+    /**
+     * A table.
+     *
+     * @param padding at the left of each cell, at 100 %
+     * @param headHeight of the heads, in pixels of the screen
+     * @param rowHeight of the rows, in pixels of the screen
+     */
+    public FixedTable(double padding, int headHeight, int rowHeight) {
+        this.head = new ContentCell(padding);
+        this.cells = new ContentCell(padding);
+        head.setPreferredSize(new Dimension(0, headHeight));
         setModel(model);
         setAutoResizeMode(AUTO_RESIZE_OFF);
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setCellSelectionEnabled(true);
-        setRowHeight(Metric.CLOSE_ROW.px());
+        setRowHeight(rowHeight);
         setBackground(Token.RAISED.colour());
         getTableHeader().setReorderingAllowed(false);
         getTableHeader().setResizingAllowed(false);
@@ -83,7 +89,7 @@ class FixedTable extends JTable {
     }
 
     /** Fills it; one stays where one stands. */
-    final void fill(Filling filling) {
+    public final void fill(Filling filling) {
         int row = getSelectedRow();
         int column = getSelectedColumn();
         boolean same =

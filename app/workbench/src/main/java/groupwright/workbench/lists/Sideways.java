@@ -1,4 +1,4 @@
-package groupwright.workbench.concepts;
+package groupwright.workbench.lists;
 
 import java.awt.Component;
 import java.awt.Container;
@@ -10,10 +10,10 @@ import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
 
 /** Scrolls sideways only, is as high as what it shows, and leaves the turning wheel to what lies around it. */
-final class Sideways extends JScrollPane {
+public final class Sideways extends JScrollPane {
     private static final long serialVersionUID = 1L;
 
-    Sideways(Component shown) {
+    public Sideways(Component shown) {
         super(shown, VERTICAL_SCROLLBAR_NEVER, HORIZONTAL_SCROLLBAR_AS_NEEDED);
         setBorder(BorderFactory.createEmptyBorder());
         setOpaque(false);

@@ -1,4 +1,4 @@
-package groupwright.workbench.concepts;
+package groupwright.workbench.lists;
 
 import groupwright.workbench.look.Drawing;
 import groupwright.workbench.look.Token;
@@ -13,12 +13,12 @@ import javax.swing.JTable;
 import javax.swing.table.TableCellRenderer;
 
 /** Paints what stands in one cell of the table; the cell in focus has a ring. */
-final class ComparisonCell extends JComponent implements TableCellRenderer, Accessible {
+public final class ContentCell extends JComponent implements TableCellRenderer, Accessible {
     private static final long serialVersionUID = 1L;
     private static final double RING = 2;
 
     /** What a cell holds. */
-    interface Content {
+    public interface Content {
         void paint(Drawing drawing);
 
         /** For those who do not see it, and for the tip. */
@@ -42,7 +42,7 @@ final class ComparisonCell extends JComponent implements TableCellRenderer, Acce
     };
 
     /** @param padding at the left, at 100 % */
-    ComparisonCell(double padding) {
+    public ContentCell(double padding) {
         this.padding = padding;
     }
 

@@ -1,4 +1,4 @@
-package groupwright.workbench.concepts;
+package groupwright.workbench.lists;
 
 import java.awt.event.ActionEvent;
 import javax.swing.AbstractAction;
@@ -6,22 +6,22 @@ import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 
 /** Keys of our own components while they have the focus. */
-final class Keys {
+public final class Keys {
     private Keys() {}
 
     /** @param key as {@link KeyStroke#getKeyStroke(String)} reads it */
-    static void bind(JComponent component, String key, Runnable action) {
+    public static void bind(JComponent component, String key, Runnable action) {
         bind(component, JComponent.WHEN_FOCUSED, key, action);
     }
 
     /** The same while anything inside the component has the focus. */
-    static void bindInside(JComponent component, String key, Runnable action) {
+    public static void bindInside(JComponent component, String key, Runnable action) {
         bind(component, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, key, action);
     }
 
     private static void bind(JComponent component, int condition, String key, Runnable action) {
-        component.getInputMap(condition).put(KeyStroke.getKeyStroke(key), "concepts " + key);
-        component.getActionMap().put("concepts " + key, new AbstractAction() {
+        component.getInputMap(condition).put(KeyStroke.getKeyStroke(key), "own " + key);
+        component.getActionMap().put("own " + key, new AbstractAction() {
             private static final long serialVersionUID = 1L;
 
             @Override

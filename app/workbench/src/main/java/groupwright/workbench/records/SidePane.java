@@ -1,9 +1,9 @@
-package groupwright.workbench.concepts;
+package groupwright.workbench.records;
 
 import groupwright.definition.figure.Catalogue;
 import groupwright.definition.record.Address;
 import groupwright.definition.record.RecordId;
-import groupwright.definition.record.RecordKinds;
+import groupwright.definition.record.RecordKind;
 import groupwright.documents.charts.ChartTable;
 import groupwright.workbench.bench.Bench;
 import groupwright.workbench.components.ActionLink;
@@ -11,6 +11,7 @@ import groupwright.workbench.form.Arrangement;
 import groupwright.workbench.form.NewRecordForm;
 import groupwright.workbench.form.RecordActions;
 import groupwright.workbench.form.RecordForm;
+import groupwright.workbench.lists.Keys;
 import groupwright.workbench.look.Metric;
 import groupwright.workbench.look.Token;
 import groupwright.workbench.look.Type;
@@ -28,26 +29,35 @@ import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.table.DefaultTableModel;
 
-/** Below what is compared: all fields of one concept with what can be done with it, a new concept, or a chart's numbers. */
-final class SidePane extends JPanel {
+/** Below what is compared: all fields of one record with what can be done with it, a new record, or a chart's numbers. */
+public final class SidePane extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final transient Bench bench;
     private final transient Catalogue catalogue;
+    private final transient RecordKind<?> kind;
     private final transient Words words;
     private final transient Runnable changed;
     private final JLabel title = new JLabel();
     private final JPanel actions = clear();
+    private final JPanel note = clear();
     private final JPanel middle = clear();
     private transient Optional<RecordForm> form = Optional.empty();
     private transient Optional<RecordActions> acting = Optional.empty();
     private transient Optional<NewRecordForm> adding = Optional.empty();
 
-    /** @param changed called when the pane opens or closes */
-    SidePane(Bench bench, Catalogue catalogue, Words words, Runnable changed) {
+    /**
+     * A pane.
+     *
+     * @param kind of the records it shows
+     * @param words with {@code pane.close} and {@code add}
+     * @param changed called when the pane opens or closes
+     */
+    public SidePane(Bench bench, Catalogue catalogue, RecordKind<?> kind, Words words, Runnable changed) {
         super(new BorderLayout(0, Metric.HALF_STEP.px()));
         this.bench = bench;
         this.catalogue = catalogue;
+        this.kind = kind;
         this.words = words;
         this.changed = changed;
         setOpaque(false);
@@ -59,6 +69,7 @@ final class SidePane extends JPanel {
         head.add(title, BorderLayout.LINE_START);
         head.add(actions, BorderLayout.CENTER);
         head.add(close, BorderLayout.LINE_END);
+        head.add(note, BorderLayout.SOUTH);
         add(head, BorderLayout.NORTH);
         add(middle, BorderLayout.CENTER);
         Keys.bindInside(this, "ESCAPE", this::close);
@@ -70,8 +81,21 @@ final class SidePane extends JPanel {
         return panel;
     }
 
-    boolean isOpen() {
+    /** The record whose fields are shown. */
+    public Optional<RecordId> shows() {
+        return form.flatMap(RecordForm::shown);
+    }
+
+    public boolean isOpen() {
         return middle.getComponentCount() > 0;
+    }
+
+    /** Says something above the fields; nothing takes it away. */
+    public void note(Optional<? extends JComponent> says) {
+        note.removeAll();
+        says.ifPresent(component -> note.add(component));
+        note.revalidate();
+        note.repaint();
     }
 
     private void put(String head, Optional<? extends JComponent> beside, JComponent shown) {
@@ -79,6 +103,7 @@ final class SidePane extends JPanel {
         acting = Optional.empty();
         adding = Optional.empty();
         title.setText(head);
+        note.removeAll();
         actions.removeAll();
         beside.ifPresent(component -> actions.add(component));
         middle.removeAll();
@@ -97,7 +122,8 @@ final class SidePane extends JPanel {
         return pane;
     }
 
-    void close() {
+    /** Closes it. */
+    public void close() {
         middle.removeAll();
         form = Optional.empty();
         acting = Optional.empty();
@@ -105,37 +131,36 @@ final class SidePane extends JPanel {
         changed.run();
     }
 
-    /** All fields of a concept. */
-    void showForm(RecordId concept) {
-        if (form.flatMap(RecordForm::shown).equals(Optional.of(concept))) {
+    /** All fields of a record. */
+    public void showForm(RecordId record) {
+        if (form.flatMap(RecordForm::shown).equals(Optional.of(record))) {
             return;
         }
         RecordForm fields = new RecordForm(bench, catalogue, Arrangement.usual());
         RecordActions acts = new RecordActions(bench);
-        fields.show(concept);
-        acts.show(concept);
-        put(SubjectWords.named(bench.definition(), concept), Optional.of(acts), scrolled(fields));
+        fields.show(record);
+        acts.show(record);
+        put(SubjectWords.named(bench.definition(), record), Optional.of(acts), scrolled(fields));
         form = Optional.of(fields);
         acting = Optional.of(acts);
     }
 
-    /** A field of a concept. */
-    void reveal(Address address) {
+    /** A field of a record. */
+    public void reveal(Address address) {
         showForm(address.record());
         form.ifPresent(fields -> fields.reveal(address));
     }
 
-    /** A concept that is to be added. */
-    void add() {
-        NewRecordForm draft =
-                new NewRecordForm(bench, catalogue, RecordKinds.CONCEPT, Map.of(), this::showForm, this::close);
+    /** A record that is to be added. */
+    public void add() {
+        NewRecordForm draft = new NewRecordForm(bench, catalogue, kind, Map.of(), this::showForm, this::close);
         put(words.text("add"), Optional.empty(), scrolled(draft));
         adding = Optional.of(draft);
         draft.focusFirst();
     }
 
     /** The numbers of a chart. */
-    void showTable(String name, ChartTable numbers) {
+    public void showTable(String name, ChartTable numbers) {
         DefaultTableModel model = new DefaultTableModel(numbers.heads().toArray(), 0) {
             private static final long serialVersionUID = 1L;
 
@@ -157,7 +182,7 @@ final class SidePane extends JPanel {
     }
 
     /** After each step. */
-    void refresh() {
+    public void refresh() {
         adding.ifPresent(NewRecordForm::refresh);
         acting.ifPresent(RecordActions::refresh);
         form.ifPresent(fields -> {
