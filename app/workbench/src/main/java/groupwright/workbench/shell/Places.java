@@ -2,9 +2,11 @@ package groupwright.workbench.shell;
 
 import groupwright.definition.figure.Catalogue;
 import groupwright.definition.record.RecordKinds;
+import groupwright.documents.project.ProjectDocuments;
 import groupwright.workbench.bench.Bench;
 import groupwright.workbench.bench.Place;
 import groupwright.workbench.bench.PlaceName;
+import groupwright.workbench.bikes.BikesPlace;
 import groupwright.workbench.claims.ClaimsPlace;
 import groupwright.workbench.concepts.ConceptsPlace;
 import groupwright.workbench.documents.DocumentsKeeping;
@@ -16,11 +18,19 @@ import groupwright.workbench.requirements.RequirementsPlace;
 import groupwright.workbench.riders.RidersPlace;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /** The places that work, in any order. */
 final class Places {
     private Places() {}
+
+    /** The ways from place to place. */
+    interface Ways {
+        void goTo(PlaceName place);
+
+        void openDocument(String name);
+    }
 
     /**
      * All of them.
@@ -28,27 +38,17 @@ final class Places {
      * @param catalogue the one the project was opened with
      * @param where where the project lies now
      * @param documents what the place of documents keeps
+     * @param ways from place to place
      */
-    static List<Place> all(Bench bench, Catalogue catalogue, Supplier<Whereabouts> where, DocumentsKeeping documents) {
+    static List<Place> all(
+            Bench bench, Catalogue catalogue, Supplier<Whereabouts> where, DocumentsKeeping documents, Ways ways) {
         Clock clock = Clock.systemDefaultZone();
         return List.of(
                 new RidersPlace(bench, catalogue),
                 new RequirementsPlace(bench, catalogue),
                 new ConceptsPlace(bench, catalogue),
                 new ClaimsPlace(bench, catalogue, clock),
-                new RecordsPlace(
-                        bench,
-                        catalogue,
-                        PlaceName.BIKES,
-                        List.of(new Shown(
-                                RecordKinds.BIKE,
-                                List.of(
-                                        "id",
-                                        "title",
-                                        "chainstay_mm",
-                                        "driverSmallest_teeth",
-                                        "largestRing_teeth",
-                                        "largestTyre_mm")))),
+                new BikesPlace(bench, catalogue, ways::goTo, answer(ways)),
                 new RecordsPlace(
                         bench,
                         catalogue,
@@ -74,5 +74,12 @@ final class Places {
                                 new Shown(RecordKinds.DECISION, List.of("id", "title", "choice")),
                                 new Shown(RecordKinds.MILESTONE, List.of("id", "title", "date")))),
                 new DocumentsPlace(bench, where, clock, documents));
+    }
+
+    /** Opens the document that answers a bike maker, where there is one. */
+    private static Optional<Runnable> answer(Ways ways) {
+        return ProjectDocuments.names().contains(BikesPlace.ANSWER)
+                ? Optional.of(() -> ways.openDocument(BikesPlace.ANSWER))
+                : Optional.empty();
     }
 }

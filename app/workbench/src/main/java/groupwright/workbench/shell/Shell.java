@@ -116,7 +116,8 @@ public final class Shell implements Bench {
                 this,
                 opened.catalogue(),
                 () -> new Whereabouts(standing.folder(), standing.files()),
-                host.documents())) {
+                host.documents(),
+                new Roads())) {
             places.put(place.name(), place);
         }
         Map<PlaceName, Integer> nothingOpen = new EnumMap<>(PlaceName.class);
@@ -288,6 +289,19 @@ public final class Shell implements Bench {
             settings = Optional.of(new SettingsDialog(this, catalogue, words));
         }
         settings.get().show(content, address);
+    }
+
+    /** The ways between places. */
+    private final class Roads implements Places.Ways {
+        @Override
+        public void goTo(PlaceName place) {
+            go(place);
+        }
+
+        @Override
+        public void openDocument(String name) {
+            Shell.this.openDocument(name);
+        }
     }
 
     private void openDocument(String name) {

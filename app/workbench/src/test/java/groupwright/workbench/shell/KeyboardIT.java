@@ -54,6 +54,51 @@ class KeyboardIT {
         }
     }
 
+    @Test
+    void bikesAreReadAndEdited() {
+        try (OpenWindow opened = OpenWindow.onSample(folder, Theme.DARK, Locale.ENGLISH)) {
+            open = opened;
+            go(KeyEvent.VK_2, PlaceName.BIKES);
+            readTheChecksOfACell();
+            lengthenAChainstay();
+            open.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+            open.await("undone", () -> open.shell().standing().undo().isEmpty());
+            open.settle();
+            assertEquals(List.of(), open.read(open::problems));
+            assertEquals(Optional.empty(), open.events().thrown());
+        }
+    }
+
+    private void readTheChecksOfACell() {
+        open.tabTo("bikes.matrix");
+        open.press(KeyEvent.VK_DOWN);
+        open.press(KeyEvent.VK_RIGHT);
+        open.settle();
+        open.press(KeyEvent.VK_ENTER);
+        open.component("bikes.checks");
+        open.settle();
+        open.tabTo("bikes.check.Chain angle");
+        open.press(KeyEvent.VK_ENTER);
+        open.await("workings are shown", () -> open.shell().workings().shown().isPresent());
+        open.settle();
+        open.press(KeyEvent.VK_ESCAPE);
+        open.settle();
+        assertEquals("bikes.matrix", open.read(() -> open.focusNow().getName()), "one goes on walking");
+    }
+
+    private void lengthenAChainstay() {
+        open.tabTo("bikes.list");
+        open.press(KeyEvent.VK_ENTER);
+        open.tabToSaying("Chainstay");
+        open.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
+        open.type("455");
+        open.press(KeyEvent.VK_ENTER);
+        open.await(
+                "the chainstay is changed",
+                () -> open.shell().ripple().sentence().contains("455"));
+        open.settle();
+    }
+
     private void nudgeACog() {
         go(KeyEvent.VK_2, PlaceName.CONCEPTS);
         open.tabTo("strip cogs C-002");
