@@ -187,6 +187,55 @@ final class Blocks {
                             "A picture: the trail of a requirement from needs to claims",
                             "```trail R-007\n```")),
             new Named(
+                    "cassette-question",
+                    StudyBlocks::question,
+                    new BlockHelp(
+                            "a concept, or lead; smallest=10, largest=42-48, cogs=11 and largest-step=20 ask for others than its own",
+                            "What cassettes are looked among, and how many they are",
+                            "```cassette-question lead\n```")),
+            new Named(
+                    "best-cassettes",
+                    StudyBlocks::best,
+                    new BlockHelp(
+                            "as cassette-question; most=12, how many are shown",
+                            "A table: the cassettes that no other beats",
+                            "```best-cassettes lead\nCassettes that no other beats\n```")),
+            new Named(
+                    "cassette-trade-off",
+                    StudyBlocks::tradeOff,
+                    new BlockHelp(
+                            "as cassette-question",
+                            "A chart: unevenness of the steps against weight",
+                            "```cassette-trade-off lead\n```")),
+            new Named(
+                    "cassette-standing",
+                    StudyBlocks::standing,
+                    new BlockHelp(
+                            "as cassette-question",
+                            "Whether the cogs of a concept are among the best, and which one beats them",
+                            "```cassette-standing lead\n```")),
+            new Named(
+                    "why-not-others",
+                    StudyBlocks::others,
+                    new BlockHelp(
+                            "as cassette-question; most=12, how many are shown",
+                            "A list: what each of the best does better and worse than the cogs of a concept",
+                            "```why-not-others lead\n```")),
+            new Named(
+                    "cassette-neighbours",
+                    StudyBlocks::neighbours,
+                    new BlockHelp(
+                            "as cassette-question",
+                            "A table: what one tooth more or less costs",
+                            "```cassette-neighbours lead\nOne tooth more or less\n```")),
+            new Named(
+                    "cassette-decision",
+                    StudyBlocks::decision,
+                    new BlockHelp(
+                            "as cassette-question",
+                            "A table: a decision drafted from the study, options and scores",
+                            "```cassette-decision lead\nA decision, drafted\n```")),
+            new Named(
                     "bikes",
                     BikeBlocks::bikes,
                     new BlockHelp("", "A table: the bikes the groupset must fit", "```bikes\nBikes on the list\n```")),

@@ -40,6 +40,11 @@ final class SampleProject {
                 .items().stream().map(SampleProject::text).toList();
     }
 
+    /** The words of a paragraph. */
+    static String words(BlockAnswer answer) {
+        return text(((BlockAnswer.Paragraph) answer).phrase());
+    }
+
     private static String text(Phrase phrase) {
         return phrase.parts().stream().map(SampleProject::text).collect(Collectors.joining());
     }

@@ -1,0 +1,106 @@
+package groupwright.definition.cassettes;
+
+import groupwright.definition.record.Amount;
+import groupwright.definition.record.Decision;
+import groupwright.definition.record.RecordId;
+import groupwright.drivetrain.gearing.Cassette;
+import groupwright.drivetrain.quantity.Cog;
+import groupwright.drivetrain.search.Found;
+import groupwright.drivetrain.search.Objective;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * A decision about cassettes, drafted: options with scores by each objective, all weights equal, nothing chosen. People
+ * weigh, choose and say why.
+ */
+public final class DecisionDraft {
+    private static final double TOP = 10;
+
+    private DecisionDraft() {}
+
+    /**
+     * The draft.
+     *
+     * <p>Scores run from 0 for the worst of the options to 10 for the best, evenly in the value; equal values score 10.
+     *
+     * @param id of the record to be
+     * @param study what it is drafted from; its own cassette is the first option
+     * @param others further options; one equal to the own cassette is left out
+     */
+    public static Decision of(RecordId id, Study study, List<Found> others) {
+        List<Found> found = new ArrayList<>(List.of(study.own()));
+        others.stream().filter(other -> !found.contains(other)).forEach(found::add);
+        List<Objective> objectives = study.best().question().ordered();
+        List<Decision.Option> options = new ArrayList<>();
+        List<Decision.Score> scores = new ArrayList<>();
+        for (int i = 0; i < found.size(); i++) {
+            String option = option(i);
+            options.add(new Decision.Option(
+                    option,
+                    teeth(found.get(i).cassette()),
+                    i == 0 ? Optional.of(study.concept().id()) : Optional.empty()));
+            for (Objective objective : objectives) {
+                scores.add(new Decision.Score(
+                        option + "-" + objective.id(),
+                        option,
+                        objective.id(),
+                        Amount.of(score(found, found.get(i), objective))));
+            }
+        }
+        double weight = Math.round(1000.0 / objectives.size()) / 10.0;
+        return new Decision(
+                id,
+                "Cassette of " + study.concept().id(),
+                "Which cogs does " + study.concept().id() + " get?",
+                options,
+                objectives.stream()
+                        .map(objective -> new Decision.Weighing(objective.id(), name(objective), Amount.of(weight)))
+                        .toList(),
+                scores,
+                "",
+                "",
+                "",
+                Optional.empty(),
+                List.of(),
+                "");
+    }
+
+    private static String option(int place) {
+        return place == 0 ? "today" : "o" + place;
+    }
+
+    /** Cogs as people write them. */
+    public static String teeth(Cassette cassette) {
+        return cassette.cogs().stream().map(Cog::teeth).map(Object::toString).collect(Collectors.joining(" "));
+    }
+
+    private static String name(Objective objective) {
+        return switch (objective) {
+            case LARGEST_STEP -> "Largest step";
+            case UNEVENNESS -> "Unevenness of the steps";
+            case MISMATCH -> "Sum of phase mismatch";
+            case MASS -> "Estimated weight of the cogs";
+            case GEAR_RANGE -> "Gear range";
+        };
+    }
+
+    private static double score(List<Found> all, Found one, Objective objective) {
+        double least = all.stream()
+                .mapToDouble(found -> found.values().in(objective))
+                .min()
+                .orElseThrow();
+        double most = all.stream()
+                .mapToDouble(found -> found.values().in(objective))
+                .max()
+                .orElseThrow();
+        if (most - least < 1e-9) {
+            return TOP;
+        }
+        double share = (one.values().in(objective) - least) / (most - least);
+        double good = objective.better() == Objective.Better.HIGHER ? share : 1 - share;
+        return Math.round(good * TOP * 10) / 10.0;
+    }
+}
