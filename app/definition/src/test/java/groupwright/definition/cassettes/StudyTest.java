@@ -22,8 +22,8 @@ class StudyTest {
     @Test
     void withoutMoreItAsksForItsOwnEndsAndLargestStep() {
         Study study = Study.of(CONCEPT, Study.Among.AS_IT_IS);
-        assertEquals("28", study.best().coverage().candidates().toString(), "two of eight teeth between 10 and 20");
-        // 20/15 is a third: 11-14, 11-15 ... by hand: first step at most 13, second at most 4/3, third at least 15
+        assertEquals("36", study.best().coverage().candidates().toString(), "two of nine teeth between 10 and 20");
+        // no step above 20/15, so the third cog has at least 15 teeth
         assertTrue(study.best().stream()
                 .allMatch(found -> found.cassette().cogs().get(2).teeth() >= 15));
         assertEquals("10 12 15 20", DecisionDraft.teeth(study.own().cassette()));
