@@ -40,13 +40,19 @@ public record Relaxation(List<Part> parts, Cassette cassette) {
      *
      * @param tried how many were judged
      * @param free those that miss nothing
+     * @param example the first of these, in the order of trying
      * @param smallest the smallest relaxation: fewest criteria, then the smallest sum of percent; nothing where a cassette
      *     misses nothing, or none was tried
      * @param alone for each criterion whose relaxation alone would do, the smallest, least percent first
-     * @param outOfReach for each criterion that no cassette meets, the nearest any comes, in the order of requirements
+     * @param outOfReach for each criterion that every cassette misses, the nearest any comes, in the order of requirements
      */
     public record Outcome(
-            long tried, long free, Optional<Relaxation> smallest, List<Relaxation> alone, List<Part> outOfReach) {
+            long tried,
+            long free,
+            Optional<Cassette> example,
+            Optional<Relaxation> smallest,
+            List<Relaxation> alone,
+            List<Part> outOfReach) {
         public Outcome {
             alone = List.copyOf(alone);
             outOfReach = List.copyOf(outOfReach);
@@ -74,10 +80,11 @@ public record Relaxation(List<Part> parts, Cassette cassette) {
     public static Outcome search(CassetteJudge judge, Iterator<Cassette> cassettes, long count, Progress progress) {
         long tried = 0;
         long free = 0;
+        Optional<Cassette> example = Optional.empty();
         Optional<Relaxation> smallest = Optional.empty();
         Map<String, Relaxation> alone = new TreeMap<>();
         Map<String, Part> nearest = new TreeMap<>();
-        Set<String> met = new HashSet<>();
+        Set<String> notMissed = new HashSet<>();
         while (cassettes.hasNext()) {
             progress.orStop();
             Judged judged = judge.judge(cassettes.next());
@@ -85,12 +92,13 @@ public record Relaxation(List<Part> parts, Cassette cassette) {
             progress.report(Math.min(tried, count), count);
             if (judged.missesNothing()) {
                 free++;
+                example = example.or(() -> Optional.of(judged.cassette()));
                 continue;
             }
             Relaxation needed = of(judged);
             judged.held().stream()
-                    .filter(held -> held.verdict().outcome() == Verdict.Outcome.MEETS)
-                    .forEach(held -> met.add(held.criterion().name()));
+                    .filter(held -> held.verdict().outcome() != Verdict.Outcome.MISSES)
+                    .forEach(held -> notMissed.add(held.criterion().name()));
             needed.parts()
                     .forEach(part -> nearest.merge(
                             part.criterion().name(), part, (one, other) -> other.by() < one.by() ? other : one));
@@ -107,12 +115,14 @@ public record Relaxation(List<Part> parts, Cassette cassette) {
         return new Outcome(
                 tried,
                 free,
+                example,
                 free > 0 ? Optional.empty() : smallest,
                 alone.values().stream().sorted(SMALLEST).toList(),
                 free > 0
                         ? List.of()
                         : nearest.values().stream()
-                                .filter(part -> !met.contains(part.criterion().name()))
+                                .filter(part ->
+                                        !notMissed.contains(part.criterion().name()))
                                 .toList());
     }
 

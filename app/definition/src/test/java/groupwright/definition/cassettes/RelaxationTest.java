@@ -50,6 +50,7 @@ class RelaxationTest {
         Relaxation.Outcome outcome = search(judge(190, 110));
         assertEquals(3, outcome.tried());
         assertEquals(1, outcome.free());
+        assertEquals(Optional.of(of(10, 20)), outcome.example());
         assertTrue(outcome.smallest().isEmpty() && outcome.outOfReach().isEmpty());
     }
 
@@ -78,6 +79,18 @@ class RelaxationTest {
                 List.of("R-001.k1 300.0", "R-002.k1 25.0"),
                 outcome.outOfReach().stream()
                         .map(part -> part.criterion().name() + " " + Math.round(part.target() * 10) / 10.0)
+                        .toList());
+    }
+
+    /** One cog has no step, so that the largest one lacks input: not met, but not missed either. */
+    @Test
+    void whatLacksInputForACassetteIsNotOutOfReach() {
+        List<Cassette> cassettes = List.of(of(10, 20), new Cassette(List.of(new Cog(20))));
+        Relaxation.Outcome outcome = Relaxation.search(judge(320, 20), cassettes.iterator(), 2, Progress.NONE);
+        assertEquals(
+                List.of("R-001.k1"),
+                outcome.outOfReach().stream()
+                        .map(part -> part.criterion().name())
                         .toList());
     }
 

@@ -69,6 +69,7 @@ public final class CommandLineFace {
                 .addSubcommand(new FiguresCommand(surroundings))
                 .addSubcommand(new ExplainCommand(surroundings))
                 .addSubcommand(new GearsCommand(surroundings))
+                .addSubcommand(new CassettesCommand(surroundings))
                 .addSubcommand(new PredictCommand(surroundings))
                 .addSubcommand(new DocumentsCommand(surroundings))
                 .addSubcommand(new NewCommand(surroundings));

@@ -7,7 +7,6 @@ import groupwright.drivetrain.gearing.GearSet;
 import groupwright.drivetrain.gearing.Wheel;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -58,8 +57,8 @@ final class GearsCommand implements Callable<Exit> {
 
     @Override
     public Exit call() {
-        Crankset crankset = checked("--rings", () -> Crankset.of(Words.teeth("--rings", rings)));
-        Cassette cassette = checked("--cogs", () -> Cassette.of(Words.teeth("--cogs", cogs)));
+        Crankset crankset = Words.checked("--rings", () -> Crankset.of(Words.teeth("--rings", rings)));
+        Cassette cassette = Words.checked("--cogs", () -> Cassette.of(Words.teeth("--cogs", cogs)));
         GearsReport report = new GearsReport(wheel(), GearSet.of(crankset, cassette));
         surroundings.answer(
                 options.isForMachine() ? JsonText.of(report.json()) : report.text(new Reader(Locale.ENGLISH)));
@@ -71,7 +70,7 @@ final class GearsCommand implements Callable<Exit> {
             if (beadSeat != null || tyre != null || loadedFactor != null) {
                 throw Refusal.of("the wheel is given twice", WHEEL);
             }
-            return checked("--roll-out", () -> Wheel.ofRollOut(Words.number("--roll-out", rollOut)));
+            return Words.checked("--roll-out", () -> Wheel.ofRollOut(Words.number("--roll-out", rollOut)));
         } else if (beadSeat == null || tyre == null) {
             throw Refusal.of(
                     "the wheel is " + (beadSeat == null && tyre == null ? "not given" : "given by half"), WHEEL);
@@ -79,15 +78,6 @@ final class GearsCommand implements Callable<Exit> {
         double bead = Words.number("--bead-seat", beadSeat);
         double width = Words.number("--tyre", tyre);
         double loaded = loadedFactor == null ? 1 : Words.number("--loaded-factor", loadedFactor);
-        return checked("--bead-seat, --tyre", () -> Wheel.ofMarking(bead, width, loaded));
-    }
-
-    /** What the calculus refuses is a mistake of the user here. */
-    private static <T> T checked(String option, Supplier<T> value) {
-        try {
-            return value.get();
-        } catch (IllegalArgumentException refused) {
-            throw Refusal.of(option + ": " + refused.getMessage(), "");
-        }
+        return Words.checked("--bead-seat, --tyre", () -> Wheel.ofMarking(bead, width, loaded));
     }
 }

@@ -18,6 +18,12 @@ final class Refusal extends RuntimeException {
         return new Refusal(List.of(Problem.ofFile("", wrong, remedy)));
     }
 
+    /** A refusal in one sentence that says behind its last semicolon, if it has one, what to do. */
+    static Refusal saying(String sentence) {
+        int remedy = sentence.lastIndexOf("; ");
+        return remedy < 0 ? of(sentence, "") : of(sentence.substring(0, remedy), sentence.substring(remedy + 2));
+    }
+
     /** A refusal of a figure text or a value. */
     static Refusal of(Invalid invalid) {
         return new Refusal(List.of(new Problem("", 0, 0, "", invalid.field(), invalid.wrong(), invalid.remedy())));

@@ -30,7 +30,7 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "Exit codes: 0 fine; 1 an agreed requirement of the lead concept misses for certain, or an approved"
-                    + " claim no longer holds; 2 bad usage, or something could not be read; 3 internal error."
+                    + " claim no longer holds; 2 bad usage, or something could not be read; 3 internal error or cancelled."
         })
 final class StartCommand implements Callable<Exit> {
     /** The option that keeps the window closed. */

@@ -21,6 +21,7 @@ enum Schemas {
     EXPLAIN,
     MOVES,
     GEARS,
+    CASSETTES,
     PREDICT,
     DOCUMENTS,
     NEW,

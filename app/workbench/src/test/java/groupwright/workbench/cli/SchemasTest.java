@@ -47,6 +47,17 @@ class SchemasTest {
             PREDICT   | predict tarnbeck C-001 --riders G-003 --length 5 --headwind -10
             PREDICT   | predict small
             GEARS     | gears --rings 36,24 --cogs 11,12,14,16,18 --bead-seat 622 --tyre 57
+            CASSETTES | cassettes --smallest 10 --largest 24 --cogs 6
+            CASSETTES | cassettes --smallest 9-10 --largest 24-26 --cogs 5-6 --show 20 --ring 32
+            CASSETTES | cassettes --smallest 10 --largest 20 --cogs 5 --largest-step 19 --with 13,14,15
+            PROBLEMS  | cassettes --smallest 10 --largest 24 --cogs 6 --largest-step 8
+            CASSETTES | cassettes --smallest 10 --largest 24 --cogs 6 --why 10,12,14,17,20,24 --neighbours 10,12,14,17,20,24
+            CASSETTES | cassettes --smallest 10 --largest 24 --cogs 6 --why 10,11,13,17,20,24 --neighbours 10,12
+            CASSETTES | cassettes --smallest 10 --largest 24 --cogs 6 --driver 10 --without 13 --why 10,11,13,17,20,24
+            CASSETTES | cassettes --smallest 10 --largest 24 --cogs 6 --why 10,12
+            CASSETTES | cassettes --smallest 10 --largest 44-45 --cogs 11 --largest-step 18.5@12 --mismatch 0.5 --for tarnbeck
+            CASSETTES | cassettes --smallest 10 --largest 44 --cogs 11 --show 10 --for tarnbeck --concept C-003
+            CASSETTES | cassettes --smallest 10 --largest 20 --cogs 4 --for small
             DOCUMENTS | documents small --only claims --out out
             DOCUMENTS | small
             NEW       | new fresh --name Fresh --currency CHF

@@ -19,7 +19,7 @@ class UsageTest {
     @ParameterizedTest(name = "groupwright {0}")
     @CsvSource(delimiter = '~', textBlock = """
             chek x                         ~ there is no command and no folder "chek"; did you mean check?
-            zebra                          ~ there is no command and no folder "zebra"; the commands are check, figures, explain, gears, predict, documents, new.
+            zebra                          ~ there is no command and no folder "zebra"; the commands are check, figures, explain, gears, cassettes, predict, documents, new.
             check                          ~ PROJECT is missing; write groupwright check PROJECT [--strict] [--json].
             check --strct x                ~ there is no option --strct in check; did you mean --strict?
             check --qwertyuiop x           ~ there is no option --qwertyuiop in check; write groupwright check PROJECT [--strict] [--json].
@@ -42,6 +42,8 @@ class UsageTest {
             predict x --gpx nowhere.gpx    ~ nowhere.gpx: does not exist; name a recorded track as GPX.
             predict nowhere                ~ nowhere: does not exist; look at the name or start one with groupwright new FOLDER.
             figures x --workings           ~ --workings is for --json; add --json, or ask for one figure with groupwright explain.
+            cassettes --largest 45 --cogs 11 ~ --smallest is missing; write groupwright cassettes --smallest 10 --largest 42-48 --cogs 11 [--objectives NAME,…] [LIMITS] [--why TEETH,…] [--neighbours TEETH,…] [--for PROJECT [--concept C-001]] [--ring 32] [--show 500] [--csv | --json].
+            cassettes --smalest 10         ~ there is no option --smalest in cassettes; did you mean --smallest?
             --jsn                          ~ there is no option --jsn in groupwright; did you mean --json?
             check nowhere                  ~ nowhere: does not exist; look at the name or start one with groupwright new FOLDER.
             """)
@@ -65,7 +67,7 @@ class UsageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "figures", "explain", "gears", "predict", "documents", "new"})
+    @ValueSource(strings = {"check", "figures", "explain", "gears", "cassettes", "predict", "documents", "new"})
     void everyCommandHasHelpAndJson(String command) {
         Run run = Run.in(folder, command, "--help");
         assertEquals(0, run.exit());
@@ -80,14 +82,15 @@ class UsageTest {
                 .filter(line -> line.matches(" {2}[a-z].*"))
                 .map(line -> line.strip().split(" ")[0])
                 .toList();
-        assertEquals(List.of("check", "figures", "explain", "gears", "predict", "documents", "new"), commands);
+        assertEquals(
+                List.of("check", "figures", "explain", "gears", "cassettes", "predict", "documents", "new"), commands);
     }
 
     @Test
     void aFileNamedWithAtSignIsNoArgumentFile() {
         assertEquals(
                 "there is no command and no folder \"@arguments\"; the commands are"
-                        + " check, figures, explain, gears, predict, documents, new.\n",
+                        + " check, figures, explain, gears, cassettes, predict, documents, new.\n",
                 Run.in(folder, "@arguments").err());
     }
 }
