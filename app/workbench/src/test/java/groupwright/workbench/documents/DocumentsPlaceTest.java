@@ -153,7 +153,7 @@ class DocumentsPlaceTest {
     @Test
     void theListCountsPagesAndSaysWhatWasNeverWritten() {
         JList<?> list = named("documents.list", JList.class);
-        assertEquals(5, list.getModel().getSize());
+        assertEquals(7, list.getModel().getSize());
         DocumentsPanel.Row brief = (DocumentsPanel.Row) list.getModel().getElementAt(0);
         assertTrue(
                 brief.value().pages().matches("[1-9][0-9]* pages?"),
@@ -299,7 +299,7 @@ class DocumentsPlaceTest {
         named("documents.newName", javax.swing.JTextField.class).setText("test-plan");
         press("documents.addNow");
         assertFalse(isThere("documents.newName"));
-        assertTrue(states().get(5).startsWith("Test plan: "), states().toString());
+        assertTrue(states().get(7).startsWith("Test plan: "), states().toString());
         assertTrue(named("documents.template", TemplateText.class).getText().startsWith("# What this document says"));
         assertTrue(named("documents.template", TemplateText.class).isEditable());
     }
