@@ -95,10 +95,14 @@ final class StudyBlocks {
     private static List<Phrase> row(Told told, String place, Found found, List<Objective> objectives) {
         List<Phrase> row = new ArrayList<>();
         row.add(Phrase.of(place));
-        row.add(Phrase.of(DecisionDraft.teeth(found.cassette())));
+        row.add(Phrase.of(onOneLine(DecisionDraft.teeth(found.cassette()))));
         objectives.forEach(objective ->
                 row.add(Phrase.of(told.text().number(objective, found.values().in(objective)))));
         return row;
+    }
+
+    private static String onOneLine(String cogs) {
+        return cogs.replace(' ', '\u202F');
     }
 
     /** Unevenness against weight. */
@@ -179,7 +183,7 @@ final class StudyBlocks {
         List<List<Phrase>> rows = new ArrayList<>();
         for (Decision.Option option : draft.options()) {
             List<Phrase> row = new ArrayList<>();
-            row.add(Phrase.of(option.name()));
+            row.add(Phrase.of(onOneLine(option.name())));
             draft.scores().stream()
                     .filter(score -> score.option().equals(option.id()))
                     .forEach(score -> row.add(
