@@ -29,6 +29,9 @@ import org.commonmark.node.ThematicBreak;
 final class BlockLayout extends AbstractVisitor {
     private static final double LEADING = 13.5;
     private static final double SPACE = 5;
+    /** Space above that no page holds, in points. */
+    private static final double NEW_PAGE = 10_000;
+
     private static final double INDENT = 13;
     private static final double FRAME = 7;
     private static final double NARROWEST = 60;
@@ -62,6 +65,11 @@ final class BlockLayout extends AbstractVisitor {
         this.space = space;
     }
 
+    /** A chapter behind a rule starts a new page, and the page's edge stands for the rule. */
+    private static boolean startsPage(Heading heading) {
+        return heading.getLevel() == 1 && heading.getPrevious() instanceof ThematicBreak;
+    }
+
     /** The slabs of a block with all that is in it. */
     List<Slab> layOut(Node block) {
         slabs.clear();
@@ -82,7 +90,8 @@ final class BlockLayout extends AbstractVisitor {
         if (pieces.size() > 2 && isSectionNumber(pieces.get(0))) {
             pieces.add(1, pieces.get(1)); // a wider space behind the number
         }
-        List<Slab> lines = Paragraphs.slabs(breaker.lines(pieces, width), x, look.leading(), look.before());
+        double before = startsPage(heading) ? NEW_PAGE : look.before();
+        List<Slab> lines = Paragraphs.slabs(breaker.lines(pieces, width), x, look.leading(), before);
         double height = lines.get(0).height()
                 + lines.stream()
                         .skip(1)
@@ -176,6 +185,9 @@ final class BlockLayout extends AbstractVisitor {
 
     @Override
     public void visit(ThematicBreak rule) {
+        if (rule.getNext() instanceof Heading heading && startsPage(heading)) {
+            return;
+        }
         slabs.add(Slab.of(
                 space, 6, List.of(), (canvas, top) -> canvas.line(x, top + 3, x + width, top + 3, 0.75, Paper.EDGE)));
     }

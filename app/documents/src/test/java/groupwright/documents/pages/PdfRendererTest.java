@@ -207,6 +207,14 @@ class PdfRendererTest {
     }
 
     @Test
+    void aChapterBehindARuleStartsAPageOthersDoNot() throws IOException {
+        try (ReadPdf pdf = read("x\n\n# One\n\ny\n\n---\n\n# Two\n\nz\n\n---\n\nw\n", Sample.empty())) {
+            assertTrue(pdf.bodyText(1).contains("One") && !pdf.bodyText(1).contains("Two"), pdf.bodyText(1));
+            assertTrue(pdf.bodyText(2).contains("Two") && pdf.bodyText(2).contains("w"), pdf.bodyText(2));
+        }
+    }
+
+    @Test
     void aRowTallerThanAPageGoesOnWithItsHead() throws IOException {
         String words = String.join(" ", Collections.nCopies(3000, "word"));
         Sample content = Sample.empty()
