@@ -16,7 +16,6 @@ import groupwright.definition.record.RecordKinds;
 import groupwright.definition.record.Requirement;
 import groupwright.definition.record.Settings;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -106,8 +105,12 @@ public final class FitMatrix {
 
     /** The bike on which the concept fits worst; nothing where there is no bike. */
     public Optional<RecordId> worstBike(RecordId concept) {
-        Comparator<RecordId> byFit = (one, other) -> Worst.ORDER.compare(fits(concept, one), fits(concept, other));
-        return bikes().stream().map(Bike::id).min(byFit);
+        return worstBike(concept, bikes().stream().map(Bike::id).toList());
+    }
+
+    /** The one of some bikes on which the concept fits worst; nothing where there is none. */
+    public Optional<RecordId> worstBike(RecordId concept, List<RecordId> among) {
+        return among.stream().min((one, other) -> Worst.ORDER.compare(fits(concept, one), fits(concept, other)));
     }
 
     private Optional<Verdict> verdict(RecordId concept, RecordId bike, String check) {

@@ -75,7 +75,7 @@ final class PdfFile {
         return new FileFacts(
                 issue.title() + (issue.project().isEmpty() ? "" : ", " + issue.project()),
                 issue.company(),
-                Stream.of(issue.project(), issue.leadConcept(), issue.state(), issue.shownDate())
+                Stream.of(issue.project(), issue.only(), issue.leadConcept(), issue.state(), issue.shownDate())
                         .filter(part -> !part.isBlank())
                         .collect(Collectors.joining(", ")),
                 labels.text("title.contentHash") + " " + issue.contentHash(),

@@ -2,7 +2,6 @@ package groupwright.documents.project;
 
 import groupwright.definition.record.Amount;
 import groupwright.definition.record.Bike;
-import groupwright.definition.record.RecordKinds;
 import groupwright.documents.content.BlockAnswer;
 import groupwright.documents.content.Column;
 import groupwright.documents.content.Phrase;
@@ -28,18 +27,16 @@ final class BikeBlocks {
                 sheet.numberColumn("bikes.ring"),
                 sheet.numberColumn("bikes.growth", MILLIMETRE));
         List<List<Phrase>> rows = new ArrayList<>();
-        for (Bike bike : sheet.definition().all(RecordKinds.BIKE)) {
-            if (bike.isCurrent()) {
-                rows.add(List.of(
-                        Phrase.of(bike.id().text()),
-                        Phrase.of(bike.title()),
-                        amount(sheet, bike.chainstay_mm(), MILLIMETRE),
-                        amount(sheet, bike.bottomBracketDrop_mm(), MILLIMETRE),
-                        sheet.plain(bike.rearAxle()),
-                        amount(sheet, bike.driverSmallest_teeth(), TEETH),
-                        amount(sheet, bike.largestRing_teeth(), TEETH),
-                        amount(sheet, Optional.of(bike.chainGrowth_mm()), MILLIMETRE)));
-            }
+        for (Bike bike : sheet.bikes()) {
+            rows.add(List.of(
+                    Phrase.of(bike.id().text()),
+                    Phrase.of(bike.title()),
+                    amount(sheet, bike.chainstay_mm(), MILLIMETRE),
+                    amount(sheet, bike.bottomBracketDrop_mm(), MILLIMETRE),
+                    sheet.plain(bike.rearAxle()),
+                    amount(sheet, bike.driverSmallest_teeth(), TEETH),
+                    amount(sheet, bike.largestRing_teeth(), TEETH),
+                    amount(sheet, Optional.of(bike.chainGrowth_mm()), MILLIMETRE)));
         }
         return new BlockAnswer.Table(columns, rows);
     }

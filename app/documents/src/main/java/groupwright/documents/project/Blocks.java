@@ -240,6 +240,41 @@ final class Blocks {
                     BikeBlocks::bikes,
                     new BlockHelp("", "A table: the bikes the groupset must fit", "```bikes\nBikes on the list\n```")),
             new Named(
+                    "fit-in-short",
+                    FitBlocks::inShort,
+                    new BlockHelp(
+                            "a concept, or lead",
+                            "A paragraph: the bikes a concept fits, those it does not fit and why, and those not known enough",
+                            "```fit-in-short lead\n```")),
+            new Named(
+                    "fit-matrix",
+                    FitBlocks::matrix,
+                    new BlockHelp(
+                            "",
+                            "A table: bikes as rows, concepts as columns, the verdict of the fit and the links of the chain in each cell",
+                            "```fit-matrix\nWhat fits what\n```")),
+            new Named(
+                    "fit-checks",
+                    BikeFitBlocks::checks,
+                    new BlockHelp(
+                            "a bike",
+                            "A table: the checks of the fit as rows with their limits, concepts as columns",
+                            "```fit-checks B-001\nChecks on this bike\n```")),
+            new Named(
+                    "fit-missing",
+                    BikeFitBlocks::missing,
+                    new BlockHelp(
+                            "a bike; without one all",
+                            "A list: the inputs that are missing for the fit, and who can tell",
+                            "```fit-missing\n```")),
+            new Named(
+                    "gear-paths",
+                    GearPathBlocks::paths,
+                    new BlockHelp(
+                            "a concept, or lead, and a bike",
+                            "A table: the gears of a concept on a bike with cage, guide pulley and chain",
+                            "```gear-paths lead B-001\nChain and cage in each gear\n```")),
+            new Named(
                     "parts",
                     PartBlocks::byGroup,
                     new BlockHelp(

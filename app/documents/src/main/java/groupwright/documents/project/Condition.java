@@ -32,9 +32,7 @@ record Condition(Sheet sheet, ProjectWords words, Variables variables) {
         Matcher figure = FIGURE.matcher(text);
         if (parts[0].equals("any")) {
             String selection = text.substring(3).strip();
-            return !Selection.parse(selection, sheet, variables)
-                    .records(sheet.definition())
-                    .isEmpty();
+            return !Selection.parse(selection, sheet, variables).records(sheet).isEmpty();
         } else if (figure.matches()) {
             return figure(figure);
         } else if (parts.length > 1 && parts[1].equals("is")) {

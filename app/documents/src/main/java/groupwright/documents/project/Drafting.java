@@ -15,9 +15,14 @@ import groupwright.documents.tree.Issue;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
-/** Fills the templates of a project. */
-record Drafting(View view, ProjectFiles project, TemplateShelf shelf, Reader reader) {
+/**
+ * Fills the templates of a project.
+ *
+ * @param bikes that its documents speak of
+ */
+record Drafting(View view, ProjectFiles project, TemplateShelf shelf, Reader reader, BikeChoice bikes) {
     private static final int SHOWN_HASH_DIGITS = 16;
     private static final int MOST_NAMED = 3;
 
@@ -36,7 +41,7 @@ record Drafting(View view, ProjectFiles project, TemplateShelf shelf, Reader rea
             return new Draft.Refused(words.obstacles());
         }
         Template template = found.template().get();
-        ProjectContent content = new ProjectContent(view, reader);
+        ProjectContent content = new ProjectContent(view, reader, bikes);
         Expansion expansion = new DocumentBuilder().build(template, words.wording(), content, issue(name, day));
         if (expansion instanceof Expansion.Complete complete) {
             return new Draft.Filled(
@@ -61,8 +66,9 @@ record Drafting(View view, ProjectFiles project, TemplateShelf shelf, Reader rea
                 .flatMap(id -> view.definition().get(id, Concept.class))
                 .map(concept -> concept.id() + " " + concept.title())
                 .orElse("");
+        String title = TemplateShelf.NAMES.contains(name) ? labels.text("document." + name) : TemplateShelf.title(name);
         return new Issue(
-                TemplateShelf.NAMES.contains(name) ? labels.text("document." + name) : TemplateShelf.title(name),
+                bikes.isAll() ? title : labels.text("document.only", title, ids(labels)),
                 settings().name(),
                 settings().company(),
                 lead,
@@ -71,7 +77,16 @@ record Drafting(View view, ProjectFiles project, TemplateShelf shelf, Reader rea
                 reader.day(day),
                 project.contentHash().hex().substring(0, SHOWN_HASH_DIGITS),
                 reader.locale(),
-                reader.measures());
+                reader.measures(),
+                bikes.isAll()
+                        ? ""
+                        : bikes.bikes(view.definition()).stream()
+                                .map(bike -> bike.id() + " " + bike.title())
+                                .collect(Collectors.joining(labels.text("list.separator"))));
+    }
+
+    private String ids(Labels labels) {
+        return bikes.chosen().stream().map(RecordId::text).collect(Collectors.joining(labels.text("list.separator")));
     }
 
     /** Says on each page what the document lacks: records that could not be read are in no table. */

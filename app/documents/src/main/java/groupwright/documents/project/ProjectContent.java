@@ -45,6 +45,11 @@ public final class ProjectContent implements Content {
     private final SortedSet<String> blockNames;
 
     public ProjectContent(View view, Reader reader) {
+        this(view, reader, BikeChoice.ALL);
+    }
+
+    /** Answers that list and go through chosen bikes only. */
+    public ProjectContent(View view, Reader reader, BikeChoice bikes) {
         this.view = view;
         this.blocks = new TreeMap<>();
         Labels labels = Labels.of(reader.locale());
@@ -56,7 +61,8 @@ public final class ProjectContent implements Content {
                 text,
                 reader,
                 labels,
-                new TargetText(reader, labels));
+                new TargetText(reader, labels),
+                bikes);
         this.words = new ProjectWords(sheet);
         this.variables = Variables.NONE;
         Blocks.ALL.forEach(block -> blocks.put(block.name(), block.block()));
@@ -172,7 +178,7 @@ public final class ProjectContent implements Content {
                             + "\" stands inside another one, and the word can stand for one record only",
                     "go through another kind here");
         }
-        return new BlockAnswer.Repeated(selection.records(sheet.definition()).stream()
+        return new BlockAnswer.Repeated(selection.records(sheet).stream()
                 .<Content>map(record -> new ProjectContent(this, variables.with(selection.word(), record)))
                 .toList());
     }

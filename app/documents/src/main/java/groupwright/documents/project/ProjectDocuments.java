@@ -54,9 +54,22 @@ public final class ProjectDocuments {
     /** Documents as above, on a paper; those above print on A4. */
     public ProjectDocuments(
             View view, ProjectFiles project, Path folder, Reader reader, FontShelf fonts, PaperSize paper) {
-        this.drafting = new Drafting(view, project, new TemplateShelf(folder), reader);
+        this.drafting = new Drafting(view, project, new TemplateShelf(folder), reader, BikeChoice.ALL);
         this.fonts = fonts;
         this.paper = paper;
+    }
+
+    private ProjectDocuments(Drafting drafting, FontShelf fonts, PaperSize paper) {
+        this.drafting = drafting;
+        this.fonts = fonts;
+        this.paper = paper;
+    }
+
+    /** The same documents about some bikes only; their files are named after the bikes, {@code fit-B-004.pdf}. */
+    public ProjectDocuments about(BikeChoice bikes) {
+        Drafting narrowed =
+                new Drafting(drafting.view(), drafting.project(), drafting.shelf(), drafting.reader(), bikes);
+        return new ProjectDocuments(narrowed, fonts, paper);
     }
 
     /** The documents every project has, by the names they are asked for. */
@@ -120,7 +133,7 @@ public final class ProjectDocuments {
                 refused.obstacles().stream().map(Obstacle::sentence).forEach(problems::add);
             } else if (draft instanceof Draft.Filled filled) {
                 warnings.addAll(filled.warnings());
-                made.add(new Made(name, files(name, filled.tree(), formats, warnings)));
+                made.add(new Made(drafting.bikes().fileName(name), files(name, filled.tree(), formats, warnings)));
             }
         }
         return problems.isEmpty() ? new Writing(out).write(made, warnings) : new Outcome(List.of(), problems, warnings);

@@ -2,8 +2,8 @@ package groupwright.documents.project;
 
 import groupwright.definition.figure.Nearest;
 import groupwright.definition.ledger.ValueText;
+import groupwright.definition.record.Bike;
 import groupwright.definition.record.Component;
-import groupwright.definition.record.Definition;
 import groupwright.definition.record.Entry;
 import groupwright.definition.record.FieldType;
 import groupwright.definition.record.Invalid;
@@ -117,12 +117,13 @@ record Selection(String word, Optional<Entry> of, List<Filter> filters) {
         }
     }
 
-    /** The current records that are selected, in the order of ids. Cost: all records of the kind with their fields. */
-    List<Entry> records(Definition definition) {
+    /** The current records that are selected, in the order of ids; bikes only where the document speaks of them. Cost: all records of the kind with their fields. */
+    List<Entry> records(Sheet sheet) {
         List<RecordId> fromIt = of.map(RecordFields::references).orElse(List.of());
         List<Entry> kept = new ArrayList<>();
-        for (Entry record : definition.all(Kinds.of(word))) {
+        for (Entry record : sheet.definition().all(Kinds.of(word))) {
             if (record.isCurrent()
+                    && (!(record instanceof Bike) || sheet.chosen().holds(record.id()))
                     && filters.stream().allMatch(filter -> filter.keeps(record))
                     && (of.isEmpty()
                             || fromIt.contains(record.id())

@@ -8,6 +8,7 @@ import groupwright.definition.figure.FigureText;
 import groupwright.definition.figure.Nearest;
 import groupwright.definition.figure.Quantity;
 import groupwright.definition.ledger.View;
+import groupwright.definition.record.Bike;
 import groupwright.definition.record.Definition;
 import groupwright.definition.record.Entry;
 import groupwright.definition.record.Invalid;
@@ -37,12 +38,18 @@ record Sheet(
         AnswerText text,
         Reader reader,
         Labels labels,
-        TargetText targets) {
+        TargetText targets,
+        BikeChoice chosen) {
     /** More records of a kind are named by the first and the last. */
     private static final int MOST_NAMED = 8;
 
     Definition definition() {
         return view.definition();
+    }
+
+    /** The bikes the document speaks of. */
+    List<Bike> bikes() {
+        return chosen.bikes(definition());
     }
 
     /** Charts of the concepts' gears. */

@@ -23,7 +23,7 @@ import java.util.stream.Stream;
 /** Finds the template of a document: the project's own, or else ours. */
 final class TemplateShelf {
     static final List<String> NAMES =
-            List.of("brief", "specification", "concepts", "cassette-study", "coverage", "claims");
+            List.of("brief", "specification", "concepts", "cassette-study", "coverage", "fit", "claims");
 
     private static final long MOST_BYTES = 1 << 20;
 

@@ -6,6 +6,7 @@ import groupwright.definition.figure.Band;
 import groupwright.definition.figure.Missing;
 import groupwright.definition.figure.Quantity;
 import groupwright.definition.figure.Scope;
+import groupwright.definition.figure.Series;
 import groupwright.definition.figure.Subject;
 import groupwright.definition.ledger.View;
 import groupwright.definition.ledger.Workings;
@@ -33,6 +34,9 @@ import java.util.Set;
 final class Traces {
     /** An answer that rests on more others than this lists them as inputs, not each with an entry of its own. */
     private static final int MOST_ENTRIES = 12;
+
+    /** Longer lists of numbers are not printed; a concept has fewer gears. */
+    private static final int MOST_LISTED = 60;
 
     private final View view;
     private final AnswerText text;
@@ -90,7 +94,7 @@ final class Traces {
             } else {
                 inputs.add(new TraceInput(
                         text.name(use.ask().figure()) + ", " + use.ask().subject(),
-                        text.of(use.ask(), use.answer()),
+                        shown(use.ask(), use.answer()),
                         use.ask().toString()));
             }
         }
@@ -99,7 +103,7 @@ final class Traces {
                 text.name(ask.figure()),
                 ask.toString(),
                 subject(ask.subject()),
-                text.of(ask, workings.answer()),
+                shown(ask, workings.answer()),
                 ask.figure().formula(),
                 inputs,
                 uses,
@@ -108,6 +112,14 @@ final class Traces {
                 text.leavesOut(ask.figure()),
                 ask.figure().version(),
                 requirements(ask));
+    }
+
+    /** A long list is counted, since whoever wants all of it can ask the ledger. */
+    private ShownValue shown(Ask ask, Answer answer) {
+        return answer instanceof Series series && series.values().size() > MOST_LISTED
+                ? ShownValue.of(labels.text(
+                        "value.many", Integer.toString(series.values().size())))
+                : text.of(ask, answer);
     }
 
     /** How well a number is known; nothing is said of what is no number. */

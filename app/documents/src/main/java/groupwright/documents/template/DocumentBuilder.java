@@ -62,7 +62,9 @@ public final class DocumentBuilder {
         if (trace.entries().isEmpty()) {
             return labels.text("trace.none");
         }
-        String intro = labels.text("trace.intro");
+        String intro = issue.only().isEmpty()
+                ? labels.text("trace.intro")
+                : labels.text("trace.intro") + " " + labels.text("trace.introOnly", issue.only());
         return issue.measures() == Measures.IMPERIAL ? intro + " " + labels.text("trace.introImperial") : intro;
     }
 

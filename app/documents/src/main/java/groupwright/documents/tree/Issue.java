@@ -21,6 +21,7 @@ import java.util.stream.Stream;
  * @param contentHash hash of the project the document was made from
  * @param locale language of the fixed words
  * @param measures units of the computed numbers
+ * @param only what the document is narrowed to, for example {@code B-004 Steel tourer}; empty if it speaks of all
  */
 public record Issue(
         String title,
@@ -32,7 +33,8 @@ public record Issue(
         String shownDate,
         String contentHash,
         Locale locale,
-        Measures measures) {
+        Measures measures,
+        String only) {
     public Issue {
         Objects.requireNonNull(project, "project");
         Objects.requireNonNull(company, "company");
@@ -43,12 +45,13 @@ public record Issue(
         Objects.requireNonNull(contentHash, "contentHash");
         Objects.requireNonNull(locale, "locale");
         Objects.requireNonNull(measures, "measures");
+        Objects.requireNonNull(only, "only");
         if (title.isBlank()) {
             throw new IllegalArgumentException("a document needs a title");
         }
     }
 
-    /** A document in metric measures. */
+    /** A document in metric measures that speaks of all. */
     public Issue(
             String title,
             String project,
@@ -59,7 +62,7 @@ public record Issue(
             String shownDate,
             String contentHash,
             Locale locale) {
-        this(title, project, company, leadConcept, state, date, shownDate, contentHash, locale, Measures.METRIC);
+        this(title, project, company, leadConcept, state, date, shownDate, contentHash, locale, Measures.METRIC, "");
     }
 
     /** One line of the title block. */
@@ -69,6 +72,7 @@ public record Issue(
     public List<Fact> facts(Labels labels) {
         return Stream.of(
                         new Fact(labels.text("title.project"), project),
+                        new Fact(labels.text("title.only"), only),
                         new Fact(labels.text("title.leadConcept"), leadConcept),
                         new Fact(labels.text("title.company"), company),
                         new Fact(labels.text("title.date"), shownDate),

@@ -31,7 +31,14 @@ class GoldenDocumentsTest {
     Path out;
 
     @ParameterizedTest
-    @CsvSource({"brief, en, METRIC", "brief, de, METRIC", "brief, en, IMPERIAL", "claims, en, METRIC"})
+    @CsvSource({
+        "brief, en, METRIC",
+        "brief, de, METRIC",
+        "brief, en, IMPERIAL",
+        "claims, en, METRIC",
+        "fit, en, METRIC",
+        "fit, de, METRIC"
+    })
     void aDocumentOfTheSampleReadsAsRecorded(String name, String language, Measures measures) throws IOException {
         ProjectFiles files = ProjectFiles.read(SAMPLE);
         Ledger ledger = new Ledger(Catalogue.ofServices(), files.definition().orElseThrow(), 1000);

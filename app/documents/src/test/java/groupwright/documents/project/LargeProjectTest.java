@@ -41,7 +41,9 @@ class LargeProjectTest {
             try (PDDocument pdf = Loader.loadPDF(out.resolve(name + ".pdf").toFile())) {
                 if (!name.equals("claims")) {
                     String text = new PDFTextStripper().getText(pdf);
-                    assertTrue(text.contains("R-1961"), name + " holds the last copy of R-001");
+                    String last =
+                            name.equals("fit") ? "R-1968" : "R-1961"; // of R-008, which is about bikes, and of R-001
+                    assertTrue(text.contains(last), name + " holds the last copy, " + last);
                 }
             }
             assertTrue(Files.readString(out.resolve(name + ".md")).length() > 1000, name);

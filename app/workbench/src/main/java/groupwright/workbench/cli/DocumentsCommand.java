@@ -22,7 +22,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "documents",
         customSynopsis =
-                "groupwright documents PROJECT [--only NAME,…] [--formats markdown,html,pdf] [--date 2026-03-09]"
+                "groupwright documents PROJECT [--only NAME,…] [--bike B-001,…] [--formats markdown,html,pdf] [--date 2026-03-09]"
                         + " [--language en|de] [--measures metric|imperial] [--paper a4|letter] --out DIR [--json]",
         sortOptions = false,
         description = "Write the documents of a project, each as Markdown, HTML and PDF.")
@@ -39,6 +39,13 @@ final class DocumentsCommand implements Callable<Exit> {
 
     @Option(names = "--only", split = ",", paramLabel = "NAME,…", description = "Only these documents.")
     private List<String> only = List.of();
+
+    @Option(
+            names = "--bike",
+            split = ",",
+            paramLabel = "B-001,…",
+            description = "Lists and loops of bikes hold only these; all in use if left out.")
+    private List<String> bikes = List.of();
 
     @Option(
             names = "--formats",
@@ -85,6 +92,7 @@ final class DocumentsCommand implements Callable<Exit> {
     public Exit call() throws InterruptedException {
         DocumentsJob job = new DocumentsJob(
                 only,
+                bikes,
                 formats(),
                 Optional.ofNullable(date).map(DocumentsCommand::day),
                 reader(),

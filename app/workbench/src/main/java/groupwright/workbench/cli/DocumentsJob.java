@@ -3,9 +3,12 @@ package groupwright.workbench.cli;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import groupwright.definition.figure.Nearest;
 import groupwright.definition.problem.Problem;
+import groupwright.definition.record.Invalid;
+import groupwright.definition.record.RecordKinds;
 import groupwright.documents.numbers.Reader;
 import groupwright.documents.pages.FontShelf;
 import groupwright.documents.pages.PaperSize;
+import groupwright.documents.project.BikeChoice;
 import groupwright.documents.project.Format;
 import groupwright.documents.project.ProjectDocuments;
 import java.nio.file.Path;
@@ -19,6 +22,7 @@ import java.util.Set;
  * Writing some documents of a project.
  *
  * @param only which; all the project has where none is named
+ * @param bikes ids of those the documents speak of; all in use where none is named
  * @param formats what each is written as
  * @param date the date they carry; the project's own where nothing is said
  * @param reader whose language and measures they are in
@@ -26,11 +30,18 @@ import java.util.Set;
  * @param out the folder to write to
  */
 record DocumentsJob(
-        List<String> only, Set<Format> formats, Optional<LocalDate> date, Reader reader, PaperSize paper, Path out) {
+        List<String> only,
+        List<String> bikes,
+        Set<Format> formats,
+        Optional<LocalDate> date,
+        Reader reader,
+        PaperSize paper,
+        Path out) {
     /** Writes them and says where they are. */
     Exit write(Surroundings surroundings, OpenProject project, boolean forMachine) {
-        ProjectDocuments documents =
-                new ProjectDocuments(project.view(), project.files(), project.folder(), reader, new FontShelf(), paper);
+        ProjectDocuments documents = new ProjectDocuments(
+                        project.view(), project.files(), project.folder(), reader, new FontShelf(), paper)
+                .about(choice(project));
         ProjectDocuments.Outcome outcome = documents.write(chosen(documents.available()), date, out, formats);
         if (!outcome.problems().isEmpty()) {
             List<Problem> problems = new ArrayList<>(project.problems());
@@ -43,6 +54,14 @@ record DocumentsJob(
                         ? JsonText.of(json(surroundings, outcome, project.problems()))
                         : text(surroundings, project, outcome));
         return Exit.FINE;
+    }
+
+    private BikeChoice choice(OpenProject project) {
+        try {
+            return BikeChoice.of(project.definition(), RecordChoice.of(project.definition(), RecordKinds.BIKE, bikes));
+        } catch (Invalid invalid) {
+            throw Refusal.of(invalid);
+        }
     }
 
     /** Those asked for, in the order of the shelf and each once. */

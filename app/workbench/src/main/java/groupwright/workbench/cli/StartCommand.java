@@ -83,6 +83,7 @@ final class StartCommand implements Callable<Exit> {
         Path project = folder == null ? sample() : surroundings.path(folder);
         DocumentsJob job = new DocumentsJob(
                 List.of(),
+                List.of(),
                 EnumSet.allOf(Format.class),
                 Optional.empty(),
                 new Reader(Locale.ENGLISH),

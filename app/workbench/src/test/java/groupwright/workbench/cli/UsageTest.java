@@ -25,8 +25,8 @@ class UsageTest {
             check --qwertyuiop x           ~ there is no option --qwertyuiop in check; write groupwright check PROJECT [--strict] [--json].
             check a b                      ~ "b" is one word too many; write groupwright check PROJECT [--strict] [--json], and put quotes around a name with blanks.
             check x --json=2               ~ Invalid value for option '--json': '2' is not a boolean; write groupwright check PROJECT [--strict] [--json].
-            documents x                    ~ --out is missing; write groupwright documents PROJECT [--only NAME,…] [--formats markdown,html,pdf] [--date 2026-03-09] [--language en|de] [--measures metric|imperial] [--paper a4|letter] --out DIR [--json].
-            documents x --out              ~ --out is given without DIR; write groupwright documents PROJECT [--only NAME,…] [--formats markdown,html,pdf] [--date 2026-03-09] [--language en|de] [--measures metric|imperial] [--paper a4|letter] --out DIR [--json].
+            documents x                    ~ --out is missing; write groupwright documents PROJECT [--only NAME,…] [--bike B-001,…] [--formats markdown,html,pdf] [--date 2026-03-09] [--language en|de] [--measures metric|imperial] [--paper a4|letter] --out DIR [--json].
+            documents x --out              ~ --out is given without DIR; write groupwright documents PROJECT [--only NAME,…] [--bike B-001,…] [--formats markdown,html,pdf] [--date 2026-03-09] [--language en|de] [--measures metric|imperial] [--paper a4|letter] --out DIR [--json].
             documents x --out a --out b    ~ --out is given twice; give it once.
             documents x --out a --date 1.2.2026 ~ --date: "1.2.2026" is no date; write year, month and day, for example 2026-03-09.
             documents x --out a --measures us ~ --measures: "us" is no system of measures; write metric or imperial.

@@ -61,6 +61,32 @@ class WritingCommandsTest {
     }
 
     @Test
+    void oneBikeIsADocumentOfItsOwnName() throws IOException {
+        SmallProject project = SmallProject.below(folder).with("bikes/B-004.json", bike("B-004", ""));
+        project.with("bikes/B-005.json", bike("B-005", "sold"));
+        Run run = project.run(
+                "documents", "small", "--only", "fit", "--bike", "B-004", "--formats", "markdown", "--out", "out");
+        assertEquals(0, run.exit(), run.err());
+        assertEquals("Wrote fit-B-004.md of \"Small\" to out\n", run.out());
+        assertTrue(Files.readString(folder.resolve("out/fit-B-004.md")).startsWith("# Fit, B-004\n"));
+        Run retired = project.run("documents", "small", "--bike", "B-005", "--out", "never");
+        assertEquals(
+                "the bike B-005 has left the list (sold); name one that is on it, or empty its field retired.\n",
+                retired.err());
+        assertEquals(2, retired.exit());
+        Run unknown = project.run("documents", "small", "--bike", "B-999", "--out", "never");
+        assertEquals("there is no bike B-999 in this project; it has B-004, B-005.\n", unknown.err());
+        assertEquals(2, unknown.exit());
+        assertFalse(Files.exists(folder.resolve("never")));
+    }
+
+    private static byte[] bike(String id, String retired) {
+        return """
+                {"id": "%s", "title": "Bike", "retired": "%s"}
+                """.formatted(id, retired).getBytes(StandardCharsets.UTF_8);
+    }
+
+    @Test
     void formatsAskedForAreWrittenInTheirOrderAndOnce() throws IOException {
         SmallProject project = SmallProject.below(folder);
         Run run = project.run(

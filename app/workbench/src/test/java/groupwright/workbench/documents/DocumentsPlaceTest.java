@@ -10,6 +10,7 @@ import groupwright.definition.record.Definition;
 import groupwright.documents.numbers.Measures;
 import groupwright.documents.pages.PaperSize;
 import groupwright.documents.project.Format;
+import groupwright.documents.project.ProjectDocuments;
 import groupwright.workbench.Components;
 import groupwright.workbench.LedgerBench;
 import groupwright.workbench.Sample;
@@ -153,7 +154,7 @@ class DocumentsPlaceTest {
     @Test
     void theListCountsPagesAndSaysWhatWasNeverWritten() {
         JList<?> list = named("documents.list", JList.class);
-        assertEquals(7, list.getModel().getSize());
+        assertEquals(ProjectDocuments.names().size(), list.getModel().getSize());
         DocumentsPanel.Row brief = (DocumentsPanel.Row) list.getModel().getElementAt(0);
         assertTrue(
                 brief.value().pages().matches("[1-9][0-9]* pages?"),
@@ -299,7 +300,7 @@ class DocumentsPlaceTest {
         named("documents.newName", javax.swing.JTextField.class).setText("test-plan");
         press("documents.addNow");
         assertFalse(isThere("documents.newName"));
-        assertTrue(states().get(7).startsWith("Test plan: "), states().toString());
+        assertTrue(states().get(ProjectDocuments.names().size()).startsWith("Test plan: "), states().toString());
         assertTrue(named("documents.template", TemplateText.class).getText().startsWith("# What this document says"));
         assertTrue(named("documents.template", TemplateText.class).isEditable());
     }

@@ -240,7 +240,14 @@ class WalkIT {
         open.settle();
         try (Stream<Path> files = Files.list(out)) {
             assertEquals(
-                    List.of("brief.pdf", "claims.pdf", "concepts.pdf", "coverage.pdf", "specification.pdf"),
+                    List.of(
+                            "brief.pdf",
+                            "cassette-study.pdf",
+                            "claims.pdf",
+                            "concepts.pdf",
+                            "coverage.pdf",
+                            "fit.pdf",
+                            "specification.pdf"),
                     files.map(file -> file.getFileName().toString()).sorted().toList());
         }
         byte[] head = Files.readAllBytes(out.resolve("specification.pdf"));
