@@ -106,7 +106,7 @@ class CassettesCommandTest {
     void theSampleQuestionSpeaksForAllCassettes() throws IOException {
         JsonNode answer = json("--smallest 10 --largest 42-48 --cogs 11 --largest-step 20 --show 10");
         assertAll(
-                // seven largest cogs, ten inner ones from those between: C(31,9) + … + C(37,9)
+                // seven largest cogs, nine inner ones from those between: C(31,9) + … + C(37,9)
                 () -> assertEquals(428_381_591, answer.get("within").asLong()),
                 () -> assertEquals(3728, answer.get("covered").asLong()),
                 () -> assertEquals(252, answer.get("outOf").asLong()),
@@ -159,6 +159,8 @@ class CassettesCommandTest {
             --jumps-never-shrink        | jumps-never-shrink
             --shape growing --tolerance 2,5 | growing
             --shape 10,15,20 --tolerance 8  | drawn
+            --shape constant --tolerance 8  | constant
+            --mismatch 0,9@12           | mismatch
             --driver 10                 | all
             """)
     void limitsRemoveWhatTheySay(String limit, String rule) throws IOException {
@@ -199,6 +201,9 @@ class CassettesCommandTest {
                         case "like-positions" -> from < 12 || common(from, cogs.get(i + 1)) >= 2;
                         case "jumps-never-shrink" -> i == 0 || jumps.get(i) >= jumps.get(i - 1);
                         case "growing" -> step >= before - 2.5;
+                        case "constant" -> Math.abs(step - 100 * (Math.pow(2, 0.25) - 1)) <= 8;
+                        case "mismatch" ->
+                            from < 12 || 12.7 * (jumps.get(i) - common(from, cogs.get(i + 1))) / (2.0 * from) <= 0.9;
                         case "drawn" ->
                             i > 2 || Math.abs(step - List.of(10, 15, 20).get(i)) <= 8;
                         default -> true;
@@ -242,7 +247,7 @@ class CassettesCommandTest {
 
     /** 12-14-20: steps 16.7 and 42.9 %; 12-16-20: 33.3 and 25 %. */
     @Test
-    void neighboursTellWhatATeethCosts() throws IOException {
+    void neighboursTellWhatAToothCosts() throws IOException {
         JsonNode changes = json(SMALL + " --neighbours 12,15,20").at("/neighbours/changes");
         assertAll(
                 () -> assertEquals(2, changes.size()),

@@ -49,7 +49,7 @@ class CassettesForProjectTest {
                 () -> assertEquals(288, project.at("/relaxation/tried").asInt()),
                 // 45 over 10 teeth is 450 %, whatever lies between
                 () -> assertEquals(450, targetOf(project.at("/relaxation/outOfReach"), "R-007.k1"), 1e-9),
-                // 19/16, and 16 has no neighbour below 18 % on the way of so few cogs
+                // the step from 16 to 19 teeth
                 () -> assertEquals(18.75, targetOf(smallest, "R-005.k1"), 1e-9),
                 () -> assertEquals(
                         List.of("R-003.k1", "R-004.k1", "R-005.k1", "R-007.k1"), texts(smallest, "criterion")),
