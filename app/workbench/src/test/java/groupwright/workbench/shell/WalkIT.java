@@ -10,6 +10,7 @@ import groupwright.definition.record.Claim;
 import groupwright.definition.record.Concept;
 import groupwright.definition.record.Definition;
 import groupwright.definition.record.RecordKinds;
+import groupwright.documents.project.ProjectDocuments;
 import groupwright.workbench.Components;
 import groupwright.workbench.Picture;
 import groupwright.workbench.Sample;
@@ -236,7 +237,7 @@ class WalkIT {
         open.settle();
         open.click("documents.write");
         Path out = project.resolveSibling(project.getFileName() + "-documents");
-        open.saying("5 files written");
+        open.saying(ProjectDocuments.names().size() + " files written");
         open.settle();
         try (Stream<Path> files = Files.list(out)) {
             assertEquals(
