@@ -11,6 +11,7 @@ public enum PlaceName {
     REQUIREMENTS(Stage.LISTEN, "R"),
     BIKES(Stage.SHAPE, "B"),
     CONCEPTS(Stage.SHAPE, "C"),
+    CASSETTES(Stage.SHAPE),
     WEIGHT(Stage.SHAPE, "P", "L", "Y"),
     CLAIMS(Stage.PROVE, "K"),
     DECISIONS(Stage.SETTLE, "D", "M"),

@@ -7,6 +7,7 @@ import groupwright.workbench.bench.Bench;
 import groupwright.workbench.bench.Place;
 import groupwright.workbench.bench.PlaceName;
 import groupwright.workbench.bikes.BikesPlace;
+import groupwright.workbench.cassettes.CassettesPlace;
 import groupwright.workbench.claims.ClaimsPlace;
 import groupwright.workbench.concepts.ConceptsPlace;
 import groupwright.workbench.documents.DocumentsKeeping;
@@ -47,6 +48,7 @@ final class Places {
                 new RidersPlace(bench, catalogue),
                 new RequirementsPlace(bench, catalogue),
                 new ConceptsPlace(bench, catalogue),
+                new CassettesPlace(bench, catalogue),
                 new ClaimsPlace(bench, catalogue, clock),
                 new BikesPlace(bench, catalogue, ways::goTo, answer(ways)),
                 new RecordsPlace(

@@ -57,7 +57,11 @@ final class WorkBench extends JPanel {
         }
     }
 
+    /** Starts work; once the window is closing nothing is started any more. */
     <T> void start(Bench.Work<T> work, Consumer<T> done) {
+        if (thread.isShutdown()) {
+            return;
+        }
         Way way = new Way();
         ProgressLine line = new ProgressLine(value(work, way), () -> way.stopped.set(true), words.locale());
         line.setBorder(
