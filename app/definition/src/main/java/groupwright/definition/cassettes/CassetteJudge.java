@@ -10,7 +10,6 @@ import groupwright.definition.figure.Verdict;
 import groupwright.definition.ledger.Ledger;
 import groupwright.definition.ledger.View;
 import groupwright.definition.record.Address;
-import groupwright.definition.record.Amount;
 import groupwright.definition.record.Concept;
 import groupwright.definition.record.Criterion;
 import groupwright.definition.record.Definition;
@@ -146,25 +145,7 @@ public final class CassetteJudge {
 
     /** The definition in which the concept has these cogs. */
     public Definition with(Cassette cassette) {
-        List<Integer> cogs = cassette.cogs().stream().map(Cog::teeth).toList();
-        Concept concept = concept(base);
-        Definition definition = base;
-        if (!concept.excludedGears().isEmpty()) { // they may name cogs that are gone
-            definition = definition.with(
-                    Address.of(concept.id(), "excludedGears"),
-                    Optional.of(concept.excludedGears().stream()
-                            .filter(gear -> cogs.contains(gear.cog()))
-                            .toList()));
-        }
-        if (concept.cogSpacing_mm().size() > 1 && cogs.size() != concept.cogs().size()) {
-            double mean = concept.cogSpacing_mm().stream()
-                    .mapToDouble(Amount::value)
-                    .average()
-                    .orElseThrow();
-            definition =
-                    definition.with(Address.of(concept.id(), "cogSpacing_mm"), Optional.of(List.of(Amount.of(mean))));
-        }
-        return definition.with(Address.of(concept.id(), "cogs"), Optional.of(cogs));
+        return CogChange.in(base, concept, cassette);
     }
 
     private Map<RecordId, Verdict> byRiders() {

@@ -31,17 +31,32 @@ public final class DecisionDraft {
      * @param others further options; one equal to the own cassette is left out
      */
     public static Decision of(RecordId id, Study study, List<Found> others) {
-        List<Found> found = new ArrayList<>(List.of(study.own()));
-        others.stream().filter(other -> !found.contains(other)).forEach(found::add);
-        List<Objective> objectives = study.best().question().ordered();
+        return of(id, study.concept().id(), study.best().question().ordered(), study.own(), others);
+    }
+
+    /**
+     * The same from cassettes found otherwise.
+     *
+     * @param id of the record to be
+     * @param concept whose cogs are decided
+     * @param objectives by what, at least one
+     * @param own the cogs it has today
+     * @param others further options; those that stand twice are left out
+     */
+    public static Decision of(
+            RecordId id, RecordId concept, List<Objective> objectives, Found own, List<Found> others) {
+        List<Found> found = new ArrayList<>(List.of(own));
+        for (Found other : others) {
+            if (!found.contains(other)) {
+                found.add(other);
+            }
+        }
         List<Decision.Option> options = new ArrayList<>();
         List<Decision.Score> scores = new ArrayList<>();
         for (int i = 0; i < found.size(); i++) {
             String option = option(i);
             options.add(new Decision.Option(
-                    option,
-                    teeth(found.get(i).cassette()),
-                    i == 0 ? Optional.of(study.concept().id()) : Optional.empty()));
+                    option, teeth(found.get(i).cassette()), i == 0 ? Optional.of(concept) : Optional.empty()));
             for (Objective objective : objectives) {
                 scores.add(new Decision.Score(
                         option + "-" + objective.id(),
@@ -53,8 +68,8 @@ public final class DecisionDraft {
         double weight = Math.round(1000.0 / objectives.size()) / 10.0;
         return new Decision(
                 id,
-                "Cassette of " + study.concept().id(),
-                "Which cogs does " + study.concept().id() + " get?",
+                "Cassette of " + concept,
+                "Which cogs does " + concept + " get?",
                 options,
                 objectives.stream()
                         .map(objective -> new Decision.Weighing(objective.id(), name(objective), Amount.of(weight)))

@@ -1,5 +1,6 @@
 package groupwright.workbench.cassettes;
 
+import groupwright.definition.cassettes.CogChange;
 import groupwright.definition.figure.Catalogue;
 import groupwright.definition.ledger.View;
 import groupwright.definition.problem.Problem;
@@ -193,7 +194,7 @@ public final class CassettesPlace implements Place {
         public void set(Cassette cassette) {
             lead().ifPresent(lead -> bench.edit(
                     Optional.of(words.text("edit.set", lead.id())),
-                    definition -> CassetteEdits.set(definition, lead.id(), cassette),
+                    definition -> CogChange.in(definition, lead.id(), cassette),
                     CassettesPlace.this::tell));
         }
 
@@ -212,6 +213,19 @@ public final class CassettesPlace implements Place {
                                     cassette.smallest().teeth(),
                                     cassette.largest().teeth())),
                     CassettesPlace.this::tell));
+        }
+
+        @Override
+        public void draft(Cassette cassette) {
+            shown.ifPresent(now -> lead().ifPresent(lead -> bench.edit(
+                    Optional.of(words.text("edit.draft", lead.id())),
+                    definition -> CassetteEdits.draft(
+                            definition,
+                            lead.id(),
+                            now.finding().inquiry().question().ordered(),
+                            now.finding().today().found(),
+                            now.upForDecision(cassette)),
+                    CassettesPlace.this::tell)));
         }
 
         @Override

@@ -37,6 +37,9 @@ final class DetailPanel extends JPanel {
         void keep(Cassette cassette);
 
         void pin(Cassette cassette);
+
+        /** Drafts a decision between the cogs of today, the pinned cassettes and this one. */
+        void draft(Cassette cassette);
     }
 
     /** What is shown depends on this alone. */
@@ -126,7 +129,10 @@ final class DetailPanel extends JPanel {
         ActionButton pin =
                 ActionButton.plain(say.words().text(letter.isEmpty() ? "pin" : "unpin"), () -> acts.pin(cassette));
         pin.setName("pin");
-        Line line = new Line(Metric.STEP.units(), name, set, keep, pin);
+        ActionButton draft = ActionButton.plain(say.words().text("draft"), () -> acts.draft(cassette));
+        draft.setName("draft");
+        draft.setEnabled(!cassette.equals(shown.finding().today().cassette()));
+        Line line = new Line(Metric.STEP.units(), name, set, keep, pin, draft);
         line.setBorder(BorderFactory.createEmptyBorder(Metric.HALF_STEP.px(), 0, Metric.HALF_STEP.px(), 0));
         return line;
     }

@@ -2,6 +2,7 @@ package groupwright.workbench.cassettes;
 
 import groupwright.definition.record.RecordId;
 import groupwright.drivetrain.gearing.Cassette;
+import groupwright.drivetrain.search.Found;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -131,5 +132,13 @@ record Shown(
     private static String letter(int at) {
         String last = Character.toString('a' + at % 26);
         return at < 26 ? last : letter(at / 26 - 1) + last;
+    }
+
+    /** A cassette and the pinned ones, as far as they were found, for a decision. */
+    List<Found> upForDecision(Cassette chosen) {
+        return finding.shown().stream()
+                .filter(one -> one.cassette().equals(chosen) || pinned.contains(one.cassette()))
+                .map(Candidate::found)
+                .toList();
     }
 }

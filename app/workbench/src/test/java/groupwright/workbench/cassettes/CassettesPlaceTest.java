@@ -6,12 +6,20 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import groupwright.definition.cassettes.CogChange;
 import groupwright.definition.record.Concept;
+import groupwright.definition.record.Decision;
 import groupwright.definition.record.Definition;
 import groupwright.definition.record.RecordId;
+import groupwright.definition.record.RecordKinds;
 import groupwright.definition.session.Session;
 import groupwright.definition.session.SessionOpening;
 import groupwright.drivetrain.gearing.Cassette;
+import groupwright.drivetrain.mass.SprocketMass;
+import groupwright.drivetrain.quantity.Cog;
+import groupwright.drivetrain.search.Found;
+import groupwright.drivetrain.search.Measures;
+import groupwright.drivetrain.search.Objective;
 import groupwright.workbench.Components;
 import groupwright.workbench.Sample;
 import groupwright.workbench.look.Look;
@@ -149,7 +157,7 @@ class CassettesPlaceTest {
         try (Session session =
                 assertInstanceOf(SessionOpening.Opened.class, opening).session()) {
             Definition before = session.definition();
-            session.edit(Optional.of("set"), definition -> CassetteEdits.set(definition, C2, OTHER));
+            session.edit(Optional.of("set"), definition -> CogChange.in(definition, C2, OTHER));
             assertEquals(
                     List.of(10, 12, 14, 16, 19, 22, 26, 30, 35, 40, 47),
                     concept(session.definition(), C2).cogs());
@@ -160,6 +168,24 @@ class CassettesPlaceTest {
             assertEquals(47, concept(session.definition(), C4).cogs().get(10));
             session.undo().orElseThrow();
             assertEquals(Optional.empty(), session.definition().get(C4));
+            Found other = new Found(OTHER, Measures.of(OTHER, SprocketMass.ASSUMED));
+            Cassette today = new Cassette(
+                    concept(before, C2).cogs().stream().map(Cog::new).toList());
+            session.edit(
+                    Optional.of("draft"),
+                    definition -> CassetteEdits.draft(
+                            definition,
+                            C2,
+                            List.of(Objective.LARGEST_STEP, Objective.MASS),
+                            new Found(today, Measures.of(today, SprocketMass.ASSUMED)),
+                            List.of(other)));
+            Decision draft = session.definition()
+                    .get(before.nextId(RecordKinds.DECISION), Decision.class)
+                    .orElseThrow();
+            assertEquals(2, draft.options().size());
+            assertEquals("", draft.choice(), "people choose");
+            session.undo().orElseThrow();
+            assertEquals(Optional.empty(), session.definition().get(draft.id()));
         }
     }
 
@@ -179,8 +205,7 @@ class CassettesPlaceTest {
     /** The sample leaves 36/38 of C-001 out of use; without a cog of 38 there is no such gear. */
     @Test
     void gearsThatAreGoneAreNoLongerLeftOut() {
-        Definition set =
-                CassetteEdits.set(Sample.definition(), C1, Cassette.of(11, 12, 14, 16, 18, 21, 24, 28, 32, 37));
+        Definition set = CogChange.in(Sample.definition(), C1, Cassette.of(11, 12, 14, 16, 18, 21, 24, 28, 32, 37));
         assertEquals(List.of(), concept(set, C1).excludedGears());
         assertFalse(concept(Sample.definition(), C1).excludedGears().isEmpty());
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import groupwright.definition.cassettes.CogChange;
 import groupwright.definition.figure.Quantity;
 import groupwright.definition.ledger.Ledger;
 import groupwright.definition.record.Definition;
@@ -81,7 +82,7 @@ class HuntTest {
         Finding finding = judged(Sample.definition(), few());
         assertTrue(finding.isWhole());
         Candidate one = finding.shown().get(finding.shown().size() / 2);
-        Definition set = CassetteEdits.set(Sample.definition(), C2, one.cassette());
+        Definition set = CogChange.in(Sample.definition(), C2, one.cassette());
         Ledger afresh = new Ledger(CassettesBench.CATALOGUE, set, 500);
         var verdict =
                 (groupwright.definition.figure.Verdict) afresh.ask(Sample.ask("verdict-for-riders C-002 G-001 R-004"));
