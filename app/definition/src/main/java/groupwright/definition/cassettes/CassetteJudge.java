@@ -40,7 +40,9 @@ public final class CassetteJudge {
     private final Definition base;
     private final Ledger ledger;
     private final List<OnCogs> criteria;
+    private final List<Ask> verdicts; // one for each criterion
     private final List<RiderGroup> riders;
+    private final Map<RecordId, List<Ask>> aboutRiders;
     private final double baseMassG;
 
     private CassetteJudge(Definition base, Ledger ledger, RecordId concept, SprocketMass mass) {
@@ -50,6 +52,9 @@ public final class CassetteJudge {
         this.mass = mass;
         this.riders = new Assessment(ledger).riderGroups();
         this.criteria = criteria();
+        this.verdicts = criteria.stream().map(this::verdict).toList();
+        this.aboutRiders = new TreeMap<>();
+        riders.forEach(group -> aboutRiders.put(group.id(), about(group.id())));
         this.baseMassG = mass.cassetteG(cassette(concept(base)));
     }
 
@@ -136,8 +141,9 @@ public final class CassetteJudge {
     public Judged judge(Cassette cassette) {
         ledger.moveTo(with(cassette));
         List<Judged.Held> held = new ArrayList<>();
-        for (OnCogs one : criteria) {
-            Verdict verdict = (Verdict) ledger.ask(verdict(one));
+        for (int i = 0; i < criteria.size(); i++) {
+            OnCogs one = criteria.get(i);
+            Verdict verdict = (Verdict) ledger.ask(verdicts.get(i));
             held.add(new Judged.Held(one, one.isWeight() ? moved(one, verdict, cassette) : verdict));
         }
         return new Judged(cassette, held, byRiders());
@@ -148,18 +154,20 @@ public final class CassetteJudge {
         return CogChange.in(base, concept, cassette);
     }
 
+    private List<Ask> about(RecordId group) {
+        return criteria.stream()
+                .filter(one -> one.requirement().riders().contains(group))
+                .map(one -> one.requirement().id())
+                .distinct()
+                .map(requirement -> ask("verdict-for-riders " + concept + " " + group + " " + requirement))
+                .toList();
+    }
+
     private Map<RecordId, Verdict> byRiders() {
         Map<RecordId, Verdict> worst = new TreeMap<>();
-        for (RiderGroup group : riders) {
-            List<Verdict> verdicts = new ArrayList<>();
-            criteria.stream()
-                    .filter(one -> one.requirement().riders().contains(group.id()))
-                    .map(one -> one.requirement().id())
-                    .distinct()
-                    .forEach(requirement -> verdicts.add((Verdict)
-                            ledger.ask(ask("verdict-for-riders " + concept + " " + group.id() + " " + requirement))));
-            Verdicts.worst(verdicts).ifPresent(verdict -> worst.put(group.id(), verdict));
-        }
+        aboutRiders.forEach((group, asks) -> Verdicts.worst(
+                        asks.stream().map(ask -> (Verdict) ledger.ask(ask)).toList())
+                .ifPresent(verdict -> worst.put(group, verdict)));
         return worst;
     }
 
