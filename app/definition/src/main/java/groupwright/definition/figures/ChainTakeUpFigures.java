@@ -10,6 +10,7 @@ import groupwright.definition.figure.Quantity;
 import groupwright.definition.figure.Scope;
 import groupwright.definition.figure.Unit;
 import groupwright.definition.record.Concept;
+import groupwright.drivetrain.wear.ContactTeeth;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -120,7 +121,7 @@ public final class ChainTakeUpFigures implements FigureFamily {
         boolean cog = in.word(ON.name()).equals("cog");
         String[] wheels = path.gear().split("/");
         int teeth = Integer.parseInt(wheels[cog ? 1 : 0]);
-        return path.number(cog ? GearPath.WRAP_COG : GearPath.WRAP_RING).map(wrap -> teeth * wrap / 360);
+        return path.number(cog ? GearPath.WRAP_COG : GearPath.WRAP_RING).map(wrap -> ContactTeeth.of(teeth, wrap));
     }
 
     private static Figure contacts() {

@@ -11,9 +11,6 @@ import groupwright.drivetrain.quantity.Bounds;
  * @param cold factor in the cold, above 0
  */
 public record ConditionFactors(double dry, double dust, double mud, double cold) {
-    /** Assumption, no source: dry 1, dust 2, mud 4, cold 1.5. Replace by what own tests show. */
-    public static final ConditionFactors ASSUMED = new ConditionFactors(1, 2, 4, 1.5);
-
     /** Throws {@link IllegalArgumentException} if a factor is not finite and above 0. */
     public ConditionFactors {
         Bounds.positive("the wear factor of dry riding", dry, "");

@@ -16,6 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class RelativeWearTest {
+    private static final ConditionFactors FACTORS = new ConditionFactors(1, 2, 4, 1.5); // invented
+
     private static ArticulationEnergy energy(RiddenGears ridden, int links, ChainFriction friction) {
         return ArticulationEnergy.of(ridden, links, 20, friction);
     }
@@ -70,7 +72,7 @@ class RelativeWearTest {
         "33.3, 33.4, 33.3, 2.5015"
     }) // by hand
     void factorsAreWeightedByShares(double dustPct, double mudPct, double coldPct, double expected) {
-        assertEquals(expected, ConditionFactors.ASSUMED.mean(RidingConditions.ofPct(dustPct, mudPct, coldPct)), 1e-12);
+        assertEquals(expected, FACTORS.mean(RidingConditions.ofPct(dustPct, mudPct, coldPct)), 1e-12);
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -81,7 +83,7 @@ class RelativeWearTest {
         double mud = Math.rint(random.nextInt(334)) / 1000;
         double cold = Math.rint(random.nextInt(334)) / 1000;
         double dry = 1 - dust - mud - cold + Seeds.between(random, -0.0009, 0.0019);
-        double mean = ConditionFactors.ASSUMED.mean(new RidingConditions(Math.max(0, dry), dust, mud, cold));
+        double mean = FACTORS.mean(new RidingConditions(Math.max(0, dry), dust, mud, cold));
         assertTrue(mean >= 1 - 1e-12 && mean <= 4, "mean " + mean);
         assertEquals(3, new ConditionFactors(3, 3, 3, 3).mean(new RidingConditions(0.999, 0, 0, 0)), 1e-12);
     }
