@@ -157,10 +157,12 @@ public final class CageFigures implements FigureFamily {
     private static String remark(String where, List<ChainPaths.Sprung> gears) {
         List<ChainPaths.Sprung> open =
                 gears.stream().filter(gear -> !gear.path().closes()).toList();
-        return open.isEmpty()
-                ? where
-                : where + "; " + open.get(0).path().trouble() + open.get(0).end()
-                        + (open.size() == 1 ? "" : ", and %d more gears do not close".formatted(open.size() - 1));
+        if (open.isEmpty()) {
+            return where;
+        }
+        long count = open.stream().map(gear -> gear.path().gear()).distinct().count();
+        return where + "; " + open.get(0).path().trouble() + open.get(0).end()
+                + (count == 1 ? "" : ", " + count + " in all do not close");
     }
 
     private static RuntimeException nowhere(Inputs in, List<ChainPaths.Sprung> gears) {

@@ -14,7 +14,7 @@ final class Remarks {
     private static final List<Rule> RULES = List.of(
             new Rule("^walks$", "remark.walks"),
             new Rule("^(\\d+) rpm in the highest gear$", "remark.highestGear"),
-            new Rule(", and (\\d+) more gears do not close", "remark.moreOpen"),
+            new Rule(", (\\d+) in all do not close", "remark.openInAll"),
             new Rule(GEAR + " hangs slack by (\\d+) mm", "remark.slack"),
             new Rule(GEAR + " lacks (\\d+) mm of chain", "remark.lacks"),
             new Rule(GEAR + " has the guide pulley on the cog", "remark.onCog"),

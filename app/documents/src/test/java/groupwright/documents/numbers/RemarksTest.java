@@ -16,7 +16,7 @@ class RemarksTest {
             32/10 to 32/45                            ~ 32/10 bis 32/45
             32/10 closes                              ~ 32/10 geht auf
             32/45 at full travel too tight            ~ 32/45 voll eingefedert zu straff
-            32/10; 32/45 lacks 5 mm of chain at full travel, and 2 more gears do not close ~ 32/10; 32/45: es fehlen 5 mm Kette voll eingefedert, und 2 weitere Gänge gehen nicht auf
+            32/10; 32/45 lacks 5 mm of chain at full travel, 3 in all do not close ~ 32/10; 32/45: es fehlen 5 mm Kette voll eingefedert, 3 gehen insgesamt nicht auf
             32/10 hangs slack by 12 mm                ~ 32/10 hängt um 12 mm durch
             32/45 has the guide pulley on the cog     ~ 32/45: Leitröllchen am Ritzel
             """)
