@@ -108,9 +108,12 @@ final class ResultPanel extends JPanel {
 
     @Override
     public void doLayout() {
-        int height = (int) (SCATTER_SHARE * getHeight());
-        scatter.setPreferredSize(new Dimension(
-                Look.pixels(100), Math.max(Look.pixels(SCATTER_LEAST), Math.min(Look.pixels(SCATTER_MOST), height))));
+        int share = (int) (SCATTER_SHARE * getHeight());
+        int height = Math.max(Look.pixels(SCATTER_LEAST), Math.min(Look.pixels(SCATTER_MOST), share));
+        if (!scatter.isPreferredSizeSet() || scatter.getPreferredSize().height != height) {
+            scatter.setPreferredSize(new Dimension(Look.pixels(100), height));
+            scatter.invalidate(); // what holds it remembers its old height otherwise
+        }
         super.doLayout();
     }
 

@@ -45,6 +45,7 @@ class CassettesIT {
             open.press(KeyEvent.VK_SPACE);
             JTable table = (JTable) open.component("cassettes");
             open.await("cassettes are listed", () -> table.getRowCount() > 100);
+            open.await("the list has room", () -> table.getVisibleRect().height >= 100);
             Picture.keep(open.picture(), "cassettes-found-" + theme + width);
             open.tabTo("cassettes");
             open.press(KeyEvent.VK_DOWN);
